@@ -1,8 +1,14 @@
 package icequill.answer;
 
+import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
+import icequill.document.InstallmentInvoice.BilledSites;
 import icequill.money.Amounts;
 import icequill.plans.WholeAgreement;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
 /**
@@ -13,24 +19,54 @@ import javax.money.MonetaryAmount;
  * @param givenBackByChanges all of it
  * @param givenBackBefore what credit notes of the invoice gave back already, for whatever reason
  * @param amount what is still to be given back
+ * @param lines the same of each line of the invoice, which is one for each site
  */
 public record ChangeCredit(String invoice, String agreement, int payment, MonetaryAmount givenBackByChanges,
-        MonetaryAmount givenBackBefore, MonetaryAmount amount) {
+        MonetaryAmount givenBackBefore, MonetaryAmount amount, List<OfLine> lines) {
 
+    /**
+     * A site's part of it, taxed by the place of the site.
+     *
+     * @param line of the invoice, from 1
+     */
+    public record OfLine(int line, MonetaryAmount givenBackByChanges, MonetaryAmount givenBackBefore,
+            MonetaryAmount amount) {
+
+        private String text() {
+            return "line " + line + ": " + Amounts.plain(givenBackByChanges) + ", " + Amounts.plain(givenBackBefore)
+                    + " given back already, " + Amounts.plain(amount) + " left";
+        }
+    }
+
+    public ChangeCredit {
+        lines = List.copyOf(lines);
+    }
+
+    /** @param before the credit notes of the invoice */
     public static ChangeCredit of(String number, InstallmentInvoice invoice, WholeAgreement hand,
-            MonetaryAmount before) {
-        MonetaryAmount none = Amounts.zero(before.getCurrency());
-        MonetaryAmount byChanges = hand.givenBack(invoice.payment());
+            List<CreditNote> before) {
+        CurrencyUnit currency = invoice.totals().net().getCurrency();
+        MonetaryAmount none = Amounts.zero(currency);
+        List<OfLine> lines = IntStream.range(0, invoice.lines().size()).mapToObj(i -> {
+            MonetaryAmount byChanges = invoice.sites().map(BilledSites::all)
+                    .map(sites -> hand.givenBackAt(sites.get(i).id(), invoice.payment()))
+                    .orElseGet(() -> hand.givenBack(invoice.payment()));
+            MonetaryAmount earlier = Amounts.sum(before.stream().map(note -> note.netOf(i + 1)).toList(), currency);
+            return new OfLine(i + 1, byChanges, earlier, Amounts.larger(none, byChanges.subtract(earlier)));
+        }).toList();
         return new ChangeCredit(number, invoice.agreement(), invoice.payment(),
-                byChanges, before, Amounts.larger(none, byChanges.subtract(before)));
+                Amounts.sum(lines.stream().map(OfLine::givenBackByChanges).toList(), currency),
+                Amounts.sum(lines.stream().map(OfLine::givenBackBefore).toList(), currency),
+                Amounts.sum(lines.stream().map(OfLine::amount).toList(), currency), lines);
     }
 
     /** The payment and how the amount comes about. */
     public String text() {
-        return "The changes of " + agreement + " give back " + Amounts.plain(givenBackByChanges) + " of installment "
-                + payment
-                + " ("
-                + invoice + "), before tax; " + Amounts.plain(givenBackBefore) + " of it was given back already, "
-                + Amounts.plain(amount) + " is left.";
+        String payment = "The changes of " + agreement + " give back " + Amounts.plain(givenBackByChanges)
+                + " of installment " + this.payment + " (" + invoice + "), before tax; ";
+        return lines.size() == 1
+                ? payment + Amounts.plain(givenBackBefore) + " of it was given back already, " + Amounts.plain(amount)
+                        + " is left."
+                : payment + lines.stream().map(OfLine::text).collect(Collectors.joining("; ")) + ".";
     }
 }

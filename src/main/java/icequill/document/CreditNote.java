@@ -1,6 +1,7 @@
 package icequill.document;
 
 import icequill.explain.Phrase;
+import icequill.money.Amounts;
 import icequill.party.BillTo;
 import icequill.party.Language;
 import icequill.party.PaperSize;
@@ -8,6 +9,8 @@ import icequill.party.Shop;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.money.MonetaryAmount;
 
 /**
  * What the customer gets back of one invoice, in whole or in part.
@@ -30,6 +33,12 @@ public record CreditNote(Optional<String> number, LocalDate date, Original origi
         lines = List.copyOf(lines);
         numbers = List.copyOf(numbers);
         remarks = List.copyOf(remarks);
+    }
+
+    /** What of a line of the original is given back, before tax. */
+    public MonetaryAmount netOf(int line) {
+        return Amounts.sum(IntStream.range(0, lines.size()).filter(i -> numbers.get(i) == line)
+                .mapToObj(i -> lines.get(i).net()).toList(), totals.net().getCurrency());
     }
 
     /** Nothing is asked for. */

@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -129,7 +130,16 @@ public record WholeAgreement(List<AgreementState> sites) {
 
     /** What changes give back of a payment. */
     public MonetaryAmount givenBack(int payment) {
-        return Amounts.sum(sites.stream().flatMap(site -> site.payments().stream()
+        return givenBack(sites.stream(), payment);
+    }
+
+    /** What changes give back of a payment's part for a site, by its id. */
+    public MonetaryAmount givenBackAt(String site, int payment) {
+        return givenBack(sites.stream().filter(state -> state.setting().whole().id().equals(site)), payment);
+    }
+
+    private MonetaryAmount givenBack(Stream<AgreementState> some, int payment) {
+        return Amounts.sum(some.flatMap(site -> site.payments().stream()
                 .filter(one -> one.number() == payment).map(site.changed()::givenBack)).toList(), currency());
     }
 

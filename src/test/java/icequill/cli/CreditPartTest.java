@@ -99,6 +99,36 @@ class CreditPartTest {
                 .singleElement().asString().contains("nothing of installment 4 is left after the changes");
     }
 
+    /**
+     * A at 1,000.00 with tax of 8.875 %, B at 365.00 without: B leaves 70 days before the end of the year, 365.00 x 70 / 365 = 70.00,
+     * all of it of B's line and none of it with tax. Goodwill on A's line is no part of it.
+     */
+    @Test
+    void propose_siteThatLeaves_ofItsOwnLineAndTax() throws IOException {
+        BookShop shop = BookShop.in(temporary.resolve("shop"), Database.SQLITE);
+        String lantern = "agreements/lantern-coffee.yaml";
+        Path file = shop.folder().resolve(lantern);
+        String sites = "sites:\n  - {site: lantern-main-street, agreed: {price: 1000.00, from: an offer}}\n"
+                + "  - {site: lantern-ceniza, agreed: {price: 365.00, from: an offer}}\n";
+        String text = Files.readString(file).replaceFirst("(?s)changes:.*", "").replaceFirst("(?s)sites:.*(?=tier:)",
+                sites).replace("billing: quarterly", "billing: yearly");
+        Files.writeString(file, text);
+        shop.json("invoice", "issue", lantern, "--installment", "1", "--date", "2026-06-01");
+        Files.writeString(file, text.replace("{site: lantern-ceniza,", "{site: lantern-ceniza, until: 2027-03-22,"));
+        credit(shop, "--lines", "1", "--amount", "10");
+
+        assertThat(shop.run("credit", "propose", PAYMENT, "--changes", lantern).out()).contains(
+                "give back 70.00 of installment 1 (INV-2026-00001), before tax; line 1: 0.00, 10.00 given back already,"
+                        + " 0.00 left; line 2: 70.00, 0.00 given back already, 70.00 left.",
+                "icequill credit issue INV-2026-00001 --lines 2 --amount 70.00");
+        assertThat(shop.json("credit", "propose", PAYMENT, "--changes", lantern).path("amount").asString())
+                .isEqualTo("70.00");
+        assertThat(credit(shop, "--lines", "2", "--amount", "70.00").path("papers").get(0).path("gross").asString())
+                .isEqualTo("-70.00");
+        assertThat(shop.run("credit", "propose", PAYMENT, "--changes", lantern).out())
+                .doesNotContain("To give it back");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
             "--amount 0 | 0 of line 1 cannot be given back (an amount before tax, above 0 and up to the 1680.00",

@@ -36,9 +36,9 @@ public final class CreditProposeCommand extends BookCommand {
 
     private void tell(ChangeCredit credit) {
         print(credit.text());
-        if (credit.amount().isPositive()) {
-            print("To give it back: icequill credit issue " + credit.invoice() + " --amount "
-                    + Amounts.plain(credit.amount()) + " --reason \"...\"");
-        }
+        credit.lines().stream().filter(line -> line.amount().isPositive())
+                .forEach(line -> print("To give it back: icequill credit issue " + credit.invoice()
+                        + (credit.lines().size() == 1 ? "" : " --lines " + line.line()) + " --amount "
+                        + Amounts.plain(line.amount()) + " --reason \"...\""));
     }
 }

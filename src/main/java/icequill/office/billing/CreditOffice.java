@@ -11,7 +11,6 @@ import icequill.ledger.Transaction;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperKind;
-import icequill.money.Amounts;
 import icequill.office.writing.PaperIssuer;
 import icequill.office.writing.PaperNumbers;
 import icequill.papers.BilledVisit;
@@ -36,7 +35,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javax.money.CurrencyUnit;
 
 /** The office that gives back what the book billed, and bills it anew where it was wrong. */
 public final class CreditOffice {
@@ -83,9 +81,7 @@ public final class CreditOffice {
         String number = billing.issued().number();
         String agreement = hand.request().number();
         if (billing.bill() instanceof InstallmentInvoice invoice && invoice.agreement().equals(agreement)) {
-            CurrencyUnit currency = invoice.totals().net().getCurrency();
-            return Validated.valid(ChangeCredit.of(number, invoice, hand, Amounts.sum(before.stream()
-                    .map(note -> note.totals().net()).toList(), currency)));
+            return Validated.valid(ChangeCredit.of(number, invoice, hand, before));
         }
         return Validated
                 .invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, number + " is no installment of " + agreement,
