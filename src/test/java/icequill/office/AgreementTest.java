@@ -506,6 +506,7 @@ class AgreementTest {
             "before: 312.4 | before: 0 | NOT_ALLOWED | above 0",
             "months: 24 | months: 18 | NOT_ALLOWED | 18",
             "months: 24 | goesOn: by-month\\n  months: 24 | NOT_ALLOWED | goes on by the month, but for 24 months",
+            "months: 24 | months: 5 | NOT_ALLOWED | goes on for 5 months at the price of a term of 12 months (months: 12 or more)",
             "months: 24 | goesOn: next-season | MISSING | nothing says for how long it goes on",
             "months: 24 | months: 24\\n  noticed: 2027-01-01 | NOT_ALLOWED | goesOn: by-month",
             "months: 24 | goesOn: by-month\\n  noticed: 2026-01-01 | WRONG_ORDER | before the term begins on 2026-06-01",
@@ -514,6 +515,7 @@ class AgreementTest {
             "months: 12 | months: 0 | NOT_ALLOWED | 0",
             "jurisdictions: [US-NY, US-UT] | jurisdictions: [] | MISSING | jurisdictions",
             "index: | percent: 3\\n    index: | NOT_ALLOWED | the price is raised in 2 ways",
+            "months: 12 | months: 5 | NOT_ALLOWED | goes on for 24 months at the price of a term of 5 months (months: 5)",
             "US-UT | Utah | NOT_ALLOWED | a place by ISO 3166"})
     void agreements_wrong_sayWhat(String from, String to, Code code, String message) throws IOException {
         Path file = folder.resolve(HOTEL);

@@ -141,7 +141,7 @@ public final class AgreementReader {
     private Optional<AgreementRequest.Renewal> renewal(Fields entry, PlanScope scope) {
         List<String> places = entry.leaves("jurisdictions").stream().map(Tree.Leaf::text).distinct().toList();
         GoingOn goingOn = entry.constant("goesOn", GoingOn.class).orElse(GoingOn.BY_TERM);
-        Optional<Integer> months = months(entry, goingOn);
+        Optional<Integer> months = months(entry, goingOn, scope.term());
         Optional<RaiseBy> raise = entry.child("raise").flatMap(AgreementReader::raise);
         checkByMonth(entry, goingOn, scope, raise);
         Optional<Integer> days = entry.integer("refuseDays").filter(found -> found >= 0 && found <= 365);
@@ -150,7 +150,7 @@ public final class AgreementReader {
                         places, raise, entry.day("noticed"))));
     }
 
-    private static Optional<Integer> months(Fields entry, GoingOn goingOn) {
+    private static Optional<Integer> months(Fields entry, GoingOn goingOn, Term term) {
         Optional<Integer> months = entry.integer("months").filter(found -> found >= 1 && found <= 120);
         if (goingOn == GoingOn.BY_MONTH) {
             months.filter(length -> length > 1).ifPresent(length -> entry.problems().add(Code.NOT_ALLOWED,
@@ -162,6 +162,10 @@ public final class AgreementReader {
             entry.problems().add(Code.MISSING, entry.place("goesOn"), "nothing says for how long it goes on",
                     "months: ..., or goesOn: by-month");
         }
+        months.filter(length -> length != term.months() && Math.min(length, term.months()) < YEAR)
+                .ifPresent(length -> entry.problems().add(Code.NOT_ALLOWED, entry.place("months"),
+                        "goes on for " + length + " months at the price of a term of " + term.months() + " months",
+                        term.months() < YEAR ? "months: " + term.months() : "months: 12 or more"));
         return months;
     }
 
