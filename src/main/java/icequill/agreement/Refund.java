@@ -8,6 +8,7 @@ import icequill.money.Amounts;
 import icequill.money.Rounding;
 import icequill.problem.Check;
 import java.time.LocalDate;
+import java.util.List;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -22,13 +23,14 @@ public record Refund(MonetaryAmount amount, Explanation how) {
     /**
      * What was paid for the term less what was earned by its end, rounded once; nothing where more was earned than paid.
      *
+     * @param sites what is paid ahead at each, of the same term; at least one
      * @param lastDay of the agreement, within the term
      * @param paid for the term so far, not negative
      */
-    public static Refund of(Prepaid prepaid, Earning earning, LocalDate lastDay, MonetaryAmount paid) {
-        Check.that(prepaid.term().contains(lastDay), lastDay + " is not a day of the term");
-        CurrencyUnit currency = prepaid.currency();
-        Figure earned = prepaid.earned(earning, lastDay);
+    public static Refund of(List<Prepaid> sites, Earning earning, LocalDate lastDay, MonetaryAmount paid) {
+        Check.that(sites.getFirst().term().contains(lastDay), lastDay + " is not a day of the term");
+        CurrencyUnit currency = sites.getFirst().currency();
+        Figure earned = sites.stream().map(site -> site.earned(earning, lastDay)).reduce(Figure::plus).orElseThrow();
         Phrase why = Phrase.of("reason.refund-" + (earning == Earning.DAYS ? "days" : "visits"),
                 new Fact.Amount(paid), new Fact.Day(lastDay));
         Explanation left = Explanation.of(Figure.price(paid, "").minus(earned).rounded(Rounding.REFUND, currency), why);

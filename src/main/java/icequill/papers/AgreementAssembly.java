@@ -10,8 +10,6 @@ import icequill.document.RefundClause;
 import icequill.document.ServiceAgreement;
 import icequill.document.ServiceAgreement.CareAt;
 import icequill.document.Where;
-import icequill.explain.Explanation;
-import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.party.BillTo;
@@ -71,23 +69,18 @@ public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earn
     private RefundClause refund() {
         Term term = hand.first().plan().term();
         LocalDate last = term.start().plusMonths(term.months() / 2 + 1L).minusDays(1);
-        List<Refund> refunds = hand.sites().stream().map(state -> refund(state, last)).toList();
-        if (!hand.isOverSeveralSites()) {
-            return new RefundClause(earning, last, refunds.getFirst());
-        }
-        Explanation how = Explanation.of(refunds.stream().map(refund -> Figure.price(refund.amount(), ""))
-                .reduce(Figure::plus).orElseThrow(), Phrase.of("reason.sum-of-sites"));
-        return new RefundClause(earning, last,
-                new Refund(how.amount(hand.first().setting().rates().currency()), how));
+        MonetaryAmount paid = hand.sites().stream().map(state -> paid(state, last)).reduce(MonetaryAmount::add)
+                .orElseThrow();
+        return new RefundClause(earning, last, Refund
+                .of(hand.sites().stream().map(state -> state.prepaid(last)).toList(), earning, last, paid));
     }
 
-    private Refund refund(AgreementState state, LocalDate last) {
-        MonetaryAmount paid = Amounts.sum(state.termPayments().stream().filter(payment -> !payment.due().isAfter(last))
+    private static MonetaryAmount paid(AgreementState state, LocalDate last) {
+        MonetaryAmount due = Amounts.sum(state.termPayments().stream().filter(payment -> !payment.due().isAfter(last))
                 .map(Installment::amount).toList(), state.setting().rates().currency());
-        MonetaryAmount kept = state.changes().stream().filter(change -> !change.price().from().isAfter(last))
+        return state.changes().stream().filter(change -> !change.price().from().isAfter(last))
                 .flatMap(change -> change.givenBack().stream()).map(PaymentChange.GivenBack::amount)
-                .reduce(paid, MonetaryAmount::subtract);
-        return Refund.of(state.prepaid(last), earning, last, kept);
+                .reduce(due, MonetaryAmount::subtract);
     }
 
     private List<Phrase> remarks() {

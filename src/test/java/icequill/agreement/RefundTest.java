@@ -33,7 +33,7 @@ class RefundTest {
     @ParameterizedTest
     @CsvSource({"DAYS, 444.73", "VISITS, 229.46"})
     void refund_allPaidThreeOfFourVisitsDone_byTheShopsMethod(Earning earning, String back) {
-        Refund refund = Refund.of(prepaid("1075", 3), earning, DECEMBER, usd("1075"));
+        Refund refund = Refund.of(List.of(prepaid("1075", 3)), earning, DECEMBER, usd("1075"));
 
         assertThat(Amounts.plain(refund.amount())).isEqualTo(back);
         assertThat(HowReader.evaluate(refund.how().text(USD))).isEqualByComparingTo(back);
@@ -47,7 +47,7 @@ class RefundTest {
                 List.of(new Prepaid.VisitShare(TERM.start(), usd("900"), true),
                         new Prepaid.VisitShare(LocalDate.of(2026, 12, 1), usd("900"), false)));
 
-        Refund refund = Refund.of(hotel, earning, LocalDate.of(2026, 9, 30), usd("560"));
+        Refund refund = Refund.of(List.of(hotel), earning, LocalDate.of(2026, 9, 30), usd("560"));
 
         assertThat(Amounts.plain(refund.amount())).isEqualTo("0.00");
         assertThat(refund.how().reasons()).contains(
@@ -60,26 +60,29 @@ class RefundTest {
         Prepaid changed = new Prepaid(TERM, List.of(new Prepaid.Part(usd("1075"), TERM.start()),
                 new Prepaid.Part(usd("182"), LocalDate.of(2026, 12, 1))), prepaid("1075", 3).visits());
 
-        assertThat(Amounts.plain(Refund.of(changed, Earning.DAYS, DECEMBER, usd("1257")).amount())).isEqualTo("595.73");
+        assertThat(Amounts.plain(Refund.of(List.of(changed), Earning.DAYS, DECEMBER, usd("1257")).amount()))
+                .isEqualTo("595.73");
         // Of the two visits from then on, 342.04 and 254.79, the first is done: 182 x 254.79 / 596.83 = 77.70 is left of it.
-        assertThat(Amounts.plain(Refund.of(changed, Earning.VISITS, DECEMBER, usd("1257")).amount()))
+        assertThat(Amounts.plain(Refund.of(List.of(changed), Earning.VISITS, DECEMBER, usd("1257")).amount()))
                 .isEqualTo("307.16");
     }
 
     @Test
     void refund_onTheLastDay_everythingIsEarned() {
-        assertThat(Refund.of(prepaid("1075", 4), Earning.DAYS, TERM.lastDay(), usd("1075")).amount().isZero()).isTrue();
-        assertThat(Refund.of(prepaid("1075", 4), Earning.VISITS, TERM.lastDay(), usd("1075")).amount().isZero())
+        assertThat(Refund.of(List.of(prepaid("1075", 4)), Earning.DAYS, TERM.lastDay(), usd("1075")).amount().isZero())
+                .isTrue();
+        assertThat(
+                Refund.of(List.of(prepaid("1075", 4)), Earning.VISITS, TERM.lastDay(), usd("1075")).amount().isZero())
                 .isTrue();
         assertThatIllegalArgumentException().isThrownBy(
-                () -> Refund.of(prepaid("1075", 4), Earning.DAYS, TERM.renewal(), usd("1075")));
+                () -> Refund.of(List.of(prepaid("1075", 4)), Earning.DAYS, TERM.renewal(), usd("1075")));
     }
 
     @Property(tries = 300, seed = "44473")
     void refund_any_betweenNothingAndWhatWasPaid(@ForAll @LongRange(min = 0, max = 1_000_000) long price,
             @ForAll @LongRange(min = 0, max = 1_000_000) long paid, @ForAll @IntRange(min = 0, max = 364) int day,
             @ForAll @IntRange(min = 0, max = 4) int done, @ForAll Earning earning) {
-        Refund refund = Refund.of(prepaid(String.valueOf(price), done), earning, TERM.start().plusDays(day),
+        Refund refund = Refund.of(List.of(prepaid(String.valueOf(price), done)), earning, TERM.start().plusDays(day),
                 usd(String.valueOf(paid)));
 
         assertThat(refund.amount().isNegative()).isFalse();

@@ -318,6 +318,27 @@ class AgreementTest {
                         "From the renewal on 1,890.00", "12 × 157.50", "630.00 + 630.00 + 630.00");
     }
 
+    /**
+     * Two sites at 400.00, by quarters. By 31 December both visits of the first are done, and none of the second, which is open from
+     * February to May: of 600.00 paid 400.00 is earned.
+     */
+    @Test
+    void severalSites_refund_paidLessEarnedOfAllTogether() throws IOException {
+        Path shop = folder.resolve("shop.yaml");
+        Files.writeString(shop, Files.readString(shop) + "agreementsEarnedBy: visits\n");
+        Path depot = folder.resolve("sites/lantern-depot.yaml");
+        Files.writeString(depot, Files.readString(depot) + "season: [february, march, april, may]\n");
+        Path file = folder.resolve(LANTERN);
+        Files.writeString(file, Files.readString(file).replaceFirst("(?s)changes:.*", "").replaceFirst(
+                "(?s)sites:.*(?=tier:)",
+                "sites:\n  - {site: lantern-main-street, agreed: {price: 400.00, from: an offer}}\n"
+                        + "  - {site: lantern-depot, agreed: {price: 400.00, from: an offer}}\n"));
+
+        assertThat(PrintedQuote.of(DemoShop.office(folder).plans()
+                .agreement(FormName.file(file), options(DAY)).orElseThrow().files().getFirst()).flowing())
+                .contains("were December 31, 2026 its last day", "we would pay back 200.00 before tax");
+    }
+
     /** Three machines at two sites get 10 % in place of 5 %; four from October on 12 %, which the two others have from then on too. */
     @Test
     void severalSites_discountByWhatIsLookedAfterInAll_alsoWhenASiteComes() throws IOException {

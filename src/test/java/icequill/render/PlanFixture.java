@@ -187,7 +187,7 @@ public record PlanFixture(Invoice like, int lines) {
         Prepaid prepaid = new Prepaid(TERM, List.of(new Prepaid.Part(price, TERM.start())),
                 List.of(new Prepaid.VisitShare(TERM.start(), price, true)));
         return new RefundClause(Earning.DAYS, last,
-                Refund.of(prepaid, Earning.DAYS, last, payments.getFirst().amount().multiply(6)));
+                Refund.of(List.of(prepaid), Earning.DAYS, last, payments.getFirst().amount().multiply(6)));
     }
 
     InstallmentInvoice installment() {
