@@ -42,7 +42,7 @@ import javax.money.MonetaryAmount;
  * An agreement that was read and priced.
  *
  * @param pricing by which its plan and its changes are priced
- * @param plan at its beginning
+ * @param plan at its beginning; of a site that comes in later, from the day on which it does
  * @param invoiced payments, as the book has them
  * @param changes each with what it adds to the price
  * @param changed the payments of the term as they are after all changes
@@ -78,8 +78,10 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         Optional<AgreementRequest.Part> part = request.part();
         PlanSetting now = setting.with(beside);
         if (part.flatMap(AgreementRequest.Part::from).filter(change::equals).isPresent()) {
-            return pricing.of(now, plan.tier()).map(priced -> with(change, now,
-                    agreedPrice(request).orElse(priced.year().price()), names(), List.of()));
+            return pricing.of(now, plan.tier())
+                    .map(priced -> new AgreementState(now, pricing, request, priced, invoiced,
+                            changes, changed, day).with(change, now, agreedPrice(request).orElse(priced.year().price()),
+                                    names(), List.of()));
         }
         if (part.flatMap(AgreementRequest.Part::until).filter(last -> last.plusDays(1).equals(change)).isPresent()) {
             return Validated.valid(with(change, now, currentYearPrice().negate(), List.of(), names()));

@@ -26,6 +26,7 @@ import icequill.shop.BookForms;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -361,6 +362,27 @@ class AgreementTest {
                 .satisfies(change -> assertThat(Amounts.plain(change.price().amount())).isEqualTo("-9.99"));
         assertThat(whole.sites().getFirst().how().reasons()).extracting(Phrase::key)
                 .contains("reason.discount-machines", "reason.best-discount");
+    }
+
+    /** Two sites come in October: three sites get 12 %, 654.50 less 78.54 = 575.96 -> 575.00; 620.00 would be for less than three. */
+    @Test
+    void severalSites_twoComeOnOneDay_plannedAtThePriceTheyAreChargedBy() throws IOException {
+        Path tiers = folder.resolve("pricing/tiers.yaml");
+        Files.writeString(tiers, Files.readString(tiers).replaceFirst("    discount: 5 ",
+                "    siteDiscount: [{from: 3, percent: 12}]\n    discount: 5 "));
+        Path file = folder.resolve(LANTERN);
+        Files.writeString(file, Files.readString(file).replaceFirst("(?s)changes:.*", "").replace(
+                "- site: lantern-depot\n", "- site: lantern-depot\n    from: 2026-10-01\n"));
+
+        WholeAgreement whole = whole();
+
+        assertThat(whole.sites()).extracting(state -> Amounts.plain(state.plannedYearPrice()))
+                .containsExactly("1035.00", "575.00", "575.00");
+        assertThat(whole.sites()).extracting(state -> HowReader.evaluate(state.how().text(USD)))
+                .usingElementComparator(BigDecimal::compareTo)
+                .containsExactly(new BigDecimal("1035"), new BigDecimal("575"), new BigDecimal("575"));
+        // 243 of 365 days: 382.81.
+        assertThat(Amounts.plain(whole.sites().getLast().changes().getFirst().price().amount())).isEqualTo("382.81");
     }
 
     /** All four payments stand; what the machine costs less, 104.60, goes back of the last one, which asked 258.75 for its site. */
