@@ -8,13 +8,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /**
  * What a payment is taken to be for where nobody says: the bills that the payer's reference names; else the fewest, oldest bills that
- * come to it exactly; else those that are longest due, one after the other. What is left stays on account. What is disputed is not
+ * come to it exactly, with what was offered for paying early or without; else those that are longest due, one after the other. What is left stays on account. What is disputed is not
  * taken to be paid, unless the payer names the bill.
  */
 public record Allotment(List<Share> shares, Reason reason) {
@@ -40,17 +41,21 @@ public record Allotment(List<Share> shares, Reason reason) {
     public static Allotment of(MonetaryAmount amount, LocalDate day, Optional<String> reference, List<Owed> open) {
         List<Owed> named = open.stream().filter(owed -> isNamed(owed.number(), reference.orElse(""))).toList();
         if (!named.isEmpty()) {
-            return new Allotment(inTurn(amount, day, named, true), Reason.NAMED);
+            return new Allotment(inTurn(amount, day, named, Owed::open), Reason.NAMED);
         }
         List<Owed> billed = open.stream().filter(owed -> !owed.date().isAfter(day))
                 .filter(owed -> owed.agreed().isPositive()).sorted(Comparator.comparing(Owed::due)).toList();
         if (billed.isEmpty()) {
             return new Allotment(List.of(), Reason.NOTHING_OPEN);
         }
-        List<Owed> exact = new Search(billed).fewest(amount);
-        return exact.isEmpty()
-                ? new Allotment(inTurn(amount, day, billed, false), Reason.LONGEST_DUE)
-                : new Allotment(inTurn(amount, day, exact, false), Reason.EXACT_SUM);
+        List<Owed> exact = new Search(billed, Owed::agreed).fewest(amount);
+        if (!exact.isEmpty()) {
+            return new Allotment(inTurn(amount, day, exact, Owed::agreed), Reason.EXACT_SUM);
+        }
+        List<Owed> early = new Search(billed, bill -> bill.enough(day)).fewest(amount);
+        return early.isEmpty()
+                ? new Allotment(inTurn(amount, day, billed, Owed::agreed), Reason.LONGEST_DUE)
+                : new Allotment(inTurn(amount, day, early, bill -> bill.enough(day)), Reason.EXACT_SUM);
     }
 
     /** As a word of its own, with capitals or without. */
@@ -59,12 +64,13 @@ public record Allotment(List<Share> shares, Reason reason) {
                 .anyMatch(number.toLowerCase(Locale.ROOT)::equals);
     }
 
-    /** Each gets all that is open, as far as the money goes. */
-    private static List<Share> inTurn(MonetaryAmount amount, LocalDate day, List<Owed> bills, boolean withDisputed) {
+    /** Each gets the most that it may, as far as the money goes. */
+    private static List<Share> inTurn(MonetaryAmount amount, LocalDate day, List<Owed> bills,
+            Function<Owed, MonetaryAmount> most) {
         List<Share> shares = new ArrayList<>();
         MonetaryAmount left = amount;
         for (Owed bill : bills) {
-            MonetaryAmount wanted = withDisputed ? bill.open() : bill.agreed();
+            MonetaryAmount wanted = most.apply(bill);
             MonetaryAmount taken = wanted.isGreaterThan(left) ? left : wanted;
             if (taken.isPositive()) {
                 shares.add(new Share(bill.number(), bill.date().isAfter(day) ? bill.date() : day, taken));
@@ -83,9 +89,9 @@ public record Allotment(List<Share> shares, Reason reason) {
         private final long[] together;
         private int tried;
 
-        Search(List<Owed> bills) {
+        Search(List<Owed> bills, Function<Owed, MonetaryAmount> sum) {
             this.bills = bills;
-            this.open = bills.stream().mapToLong(bill -> MinorUnits.of(bill.agreed())).toArray();
+            this.open = bills.stream().mapToLong(bill -> MinorUnits.of(sum.apply(bill))).toArray();
             this.together = new long[open.length + 1];
             for (int i = open.length - 1; i >= 0; i--) {
                 together[i] = together[i + 1] + open[i];

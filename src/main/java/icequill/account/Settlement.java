@@ -12,8 +12,8 @@ import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /**
- * What payments and credits settle by the end of a day: a payment the invoice it is for, a credit note the invoice it
- * corrects as far as payments left it open, earlier credit notes first.
+ * What payments and credits settle by the end of a day: a payment the invoice it is for, with what is taken off for paying early; a
+ * credit note the invoice it corrects as far as payments left it open, earlier credit notes first.
  *
  * @param credited what credit notes took off each invoice, by its number
  * @param used what of each credit note was set off, by its number
@@ -63,11 +63,16 @@ record Settlement(Account account, LocalDate day, Map<String, MonetaryAmount> cr
     private Owed owed(Invoiced invoice) {
         MonetaryAmount paid = paid(invoice.number());
         MonetaryAmount off = credited.getOrDefault(invoice.number(), Amounts.zero(account.currency()));
-        MonetaryAmount open = invoice.total().subtract(paid).subtract(off);
+        Optional<MonetaryAmount> early = EarlyDiscount.of(account, invoice)
+                .filter(discount -> counts(discount.day())).map(EarlyDiscount::amount);
+        MonetaryAmount open = early.map(discount -> invoice.total().subtract(discount)).orElse(invoice.total())
+                .subtract(paid).subtract(off);
         return new Owed(invoice.number(), invoice.date(), invoice.due(), invoice.purchaseOrder(), invoice.store(),
                 invoice.total(),
                 paid, off, open, ChronoUnit.DAYS.between(invoice.due(), day),
-                invoice.dispute().map(dispute -> disputed(dispute, open)));
+                invoice.dispute().map(dispute -> disputed(dispute, open)),
+                invoice.early().map(offer -> new Owed.Offer(offer.until(),
+                        EarlyDiscount.enough(offer, account, invoice, day))).filter(offer -> offer.sum().isPositive()));
     }
 
     private static Owed.Disputed disputed(Invoiced.Dispute dispute, MonetaryAmount open) {

@@ -4,6 +4,7 @@ import icequill.money.Amounts;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
@@ -48,15 +49,20 @@ public record Standing(LocalDate day, CurrencyUnit currency, List<Owed> owed, Li
     private static List<Movement> movements(Account account, LocalDate day) {
         Stream<Movement> invoices = account.invoices().stream().map(invoice -> new Movement(invoice.date(),
                 Movement.Kind.INVOICE, List.of(invoice.number()), invoice.purchaseOrder(), invoice.total(),
-                invoice.place()));
+                Optional.empty(), invoice.place()));
         Stream<Movement> credits = account.credits().stream()
                 .flatMap(credit -> Stream.concat(
                         Stream.of(new Movement(credit.date(), Movement.Kind.CREDIT_NOTE, List.of(credit.number()),
-                                credit.corrects(), credit.total().negate(), credit.place())),
+                                credit.corrects(), credit.total().negate(), Optional.empty(), credit.place())),
                         credit.paidBack().stream().map(back -> new Movement(back.date(), Movement.Kind.PAID_BACK,
-                                List.of(credit.number()), back.reference(), back.amount(), back.place()))));
+                                List.of(credit.number()), back.reference(), back.amount(), Optional.empty(), back.place()))));
         Stream<Movement> payments = account.payments().stream().map(payment -> paid(payment, day));
-        return Stream.of(invoices, credits, payments).flatMap(all -> all)
+        Stream<Movement> discounts = account.invoices().stream()
+                .flatMap(invoice -> EarlyDiscount.of(account, invoice).stream())
+                .map(off -> new Movement(off.day(), Movement.Kind.EARLY_PAYMENT, List.of(off.invoice().number()),
+                        Optional.empty(), off.amount().negate(), Optional.of(off.tax().negate()),
+                        off.invoice().place()));
+        return Stream.of(invoices, credits, payments, discounts).flatMap(all -> all)
                 .sorted(Comparator.comparing(Movement::date).thenComparing(Movement::kind)).toList();
     }
 
@@ -68,6 +74,6 @@ public record Standing(LocalDate day, CurrencyUnit currency, List<Owed> owed, Li
                 ? Movement.Kind.PART_ON_ACCOUNT
                 : Movement.Kind.PAYMENT;
         return new Movement(payment.date(), numbers.isEmpty() ? Movement.Kind.ON_ACCOUNT : paid, numbers,
-                payment.reference(), payment.amount().negate(), payment.place());
+                payment.reference(), payment.amount().negate(), Optional.empty(), payment.place());
     }
 }

@@ -1,5 +1,6 @@
 package icequill.document;
 
+import icequill.account.Invoiced;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -45,6 +46,11 @@ public record Totals(MonetaryAmount lines, Optional<Discount> discount, Monetary
             TAX_TOO
         }
 
+        /** What becomes of an account by it. */
+        private Invoiced.Early taken(Totals totals) {
+            return new Invoiced.Early(until, totals.gross().subtract(gross), totals.tax().subtract(tax));
+        }
+
         /** The same, so many days later. */
         EarlyPayment later(long days) {
             return new EarlyPayment(effect, percent, until.plusDays(days), off, how, tax, gross, grossHow);
@@ -79,6 +85,11 @@ public record Totals(MonetaryAmount lines, Optional<Discount> discount, Monetary
 
     public Totals offering(EarlyPayment payment) {
         return new Totals(lines, discount, net, taxPlace, taxes, tax, gross, Optional.of(payment));
+    }
+
+    /** What is taken off on the customer's account, where enough comes early. */
+    public Optional<Invoiced.Early> takenEarly() {
+        return early.map(payment -> payment.taken(this));
     }
 
     /** The same of an invoice that bears a day so much later. */

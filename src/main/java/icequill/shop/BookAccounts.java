@@ -7,6 +7,7 @@ import icequill.account.Credited;
 import icequill.account.Invoiced;
 import icequill.account.PaidBack;
 import icequill.account.Payment;
+import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.document.ServicePeriod;
 import icequill.ledger.Reading;
@@ -34,6 +35,9 @@ import javax.money.MonetaryAmount;
 
 /** The accounts of customers as the book has them: bills issued and from before, credit notes, payments. */
 public record BookAccounts(ShopFolder folder, Reading open, CurrencyUnit currency) {
+
+    /** In the data of papers that take something off for paying early. */
+    private static final String OFFER = "\"early\"";
 
     /**
      * A customer's account, all of it, whatever the day.
@@ -146,21 +150,25 @@ public record BookAccounts(ShopFolder folder, Reading open, CurrencyUnit currenc
     }
 
     private Invoiced invoiced(IssuedPaper paper, boolean isTold) {
-        Optional<ServicePeriod> served = isTold
-                ? BookedPapers.paper(open, paper).found()
-                        .flatMap(data -> data instanceof PricedPaper priced
-                                ? Optional.of(priced.served())
-                                : Optional.empty())
-                : Optional.empty();
+        Optional<PricedPaper> told = isTold || open.papers().data(paper.number()).found()
+                .filter(data -> data.contains(OFFER)).isPresent()
+                        ? BookedPapers.paper(open, paper).found().flatMap(BookAccounts::priced)
+                        : Optional.empty();
+        Optional<ServicePeriod> served = told.map(PricedPaper::served);
         return new Invoiced(paper.number(), paper.date(), paper.due().orElse(paper.date()), paper.gross().orElseThrow(),
                 served.flatMap(ServicePeriod::purchaseOrder), served.flatMap(ServicePeriod::storeNumber),
-                Optional.empty(), Place.ofFile(paper.number()));
+                Optional.empty(), told.flatMap(priced -> priced.totals().takenEarly()), Place.ofFile(paper.number()));
+    }
+
+    private static Optional<PricedPaper> priced(Paper paper) {
+        return paper instanceof PricedPaper priced ? Optional.of(priced) : Optional.empty();
     }
 
     private static Invoiced disputed(Invoiced invoice, Optional<Disputed> disputed) {
         return new Invoiced(invoice.number(), invoice.date(), invoice.due(), invoice.total(), invoice.purchaseOrder(),
                 invoice.store(),
-                disputed.map(one -> new Invoiced.Dispute(one.reason(), one.amount(), one.place())), invoice.place());
+                disputed.map(one -> new Invoiced.Dispute(one.reason(), one.amount(), one.place())), invoice.early(),
+                invoice.place());
     }
 
     private Credited credited(IssuedPaper paper) {

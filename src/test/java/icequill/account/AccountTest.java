@@ -109,6 +109,54 @@ class AccountTest {
                 .containsExactly("-100.00", "-7.00");
     }
 
+    /**
+     * 1,000.00 and 88.75 of tax: 1,068.75 is enough within 20 days of the invoice, which is dated 30 days before it was due. Where the tax is due
+     * on what is paid alone, 1,066.98 is: 21.77 are taken off, 1.77 of them tax.
+     */
+    @ParameterizedTest
+    @CsvSource({"20, 20.00, 0.00, 1068.75, none, -20.00 0.00", "19, 20.00, 0.00, 1068.75, 20.00, none",
+            "20, 20.00, 0.00, 1068.74, 20.01, none", "20, 21.77, 1.77, 1066.98, none, -21.77 -1.77",
+            "20, 20.00, 0.00, 1080.00, none, -8.75 0.00", "20, 20.00, 0.00, 1088.75, none, none"})
+    void standing_paidEarly_whatWasOfferedIsTakenOff(int daysAgo, String off, String tax, String paid, String open,
+            String taken) {
+        Account account = new Account(USD, List.of(early(off, tax)), List.of(), List.of(paid("A", daysAgo, paid)));
+
+        Standing standing = Standing.of(account, DAY);
+
+        assertThat(standing.owed().stream().map(owed -> Amounts.plain(owed.open())).findFirst().orElse("none"))
+                .isEqualTo(open);
+        assertThat(standing.movements().stream().filter(movement -> movement.kind() == Movement.Kind.EARLY_PAYMENT)
+                .map(movement -> Amounts.plain(movement.amount()) + " "
+                        + Amounts.plain(movement.tax().orElseThrow()))
+                .findFirst().orElse("none")).isEqualTo(taken);
+        assertThat(Amounts.plain(standing.balance())).isEqualTo(open.equals("none") ? "0.00" : open);
+    }
+
+    /** Two payments together, the second on the last day: nothing is taken off before it, and nothing twice. */
+    @Test
+    void standing_paidEarlyInTwoParts_takenOffOnTheDayOfTheSecond() {
+        Account account = new Account(USD, List.of(early("20", "0")), List.of(),
+                List.of(paid("A", 25, "1000"), paid("A", 20, "68.75")));
+
+        assertThat(Standing.of(account, DAY.minusDays(21)).owed()).extracting(owed -> Amounts.plain(owed.open()) + " "
+                + Amounts.plain(owed.offer().orElseThrow().sum())).containsExactly("88.75 68.75");
+        assertThat(Standing.of(account, DAY.minusDays(20)).owed()).isEmpty();
+        assertThat(Standing.of(account, DAY).movements()).extracting(Movement::kind).containsExactly(
+                Movement.Kind.INVOICE, Movement.Kind.PAYMENT, Movement.Kind.PAYMENT, Movement.Kind.EARLY_PAYMENT);
+    }
+
+    /** Of 1,088.75 a credit note gave 217.75 back: 20.00 x 871.00 / 1,088.75 = 16.00 are taken off, and 855.00 is enough. */
+    @Test
+    void standing_paidEarlyAfterACredit_nothingIsTakenOffWhatWasGivenBack() {
+        Standing standing = Standing.of(new Account(USD, List.of(early("20", "0")),
+                List.of(credit("C", 25, "217.75", "A")), List.of(paid("A", 20, "855"))), DAY);
+
+        assertThat(standing.owed()).isEmpty();
+        assertThat(standing.credits()).isEmpty();
+        assertThat(Amounts.plain(standing.balance())).isEqualTo("0.00");
+        assertThat(Amounts.plain(standing.movements().getLast().amount())).isEqualTo("-16.00");
+    }
+
     /** Two credit notes for one invoice that is paid in part: the earlier goes first, what is left of the later stays. */
     @Test
     void standing_creditsAboveWhatIsOpen_restStaysACredit() {
@@ -212,6 +260,14 @@ class AccountTest {
         LocalDate due = DAY.minusDays(daysLate);
         return new Invoiced(number, due.minusDays(30), due, usd(total), Optional.empty(), Optional.empty(),
                 Optional.empty(), Place.NOWHERE);
+    }
+
+    /** Past due for ten days; early until 20 days before the day. */
+    private static Invoiced early(String off, String tax) {
+        Invoiced plain = invoice("A", 10, "1088.75");
+        return new Invoiced(plain.number(), plain.date(), plain.due(), plain.total(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.of(new Invoiced.Early(DAY.minusDays(20), usd(off), usd(tax))),
+                Place.NOWHERE);
     }
 
     private static Invoiced disputed(Invoiced invoice, Optional<MonetaryAmount> amount) {

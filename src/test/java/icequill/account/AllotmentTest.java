@@ -48,6 +48,22 @@ class AllotmentTest {
         assertThat(text(allotment)).isEqualTo(shares == null ? "" : shares);
     }
 
+    /** 1,068.75 is enough for B until the fifth of July, though A is longer due; a day late it is for A first. */
+    @ParameterizedTest
+    @CsvSource({"2026-07-05, EXACT_SUM, B 1068.75", "2026-07-06, LONGEST_DUE, A 301.13; B 767.62"})
+    void sumThatIsEnoughEarly_isForItsBill(LocalDate day, Allotment.Reason reason, String shares) {
+        Owed plain = owed("B", "1088.75", 20, DAY.minusDays(30), Optional.empty());
+        Owed early = new Owed(plain.number(), plain.date(), plain.due(), plain.purchaseOrder(), plain.store(),
+                plain.total(), plain.paid(), plain.credited(), plain.open(), plain.daysLate(), plain.disputed(),
+                Optional.of(new Owed.Offer(LocalDate.of(2026, 7, 5), usd("1068.75"))));
+
+        Allotment allotment = Allotment.of(usd("1068.75"), day, Optional.empty(),
+                List.of(owed("A", "301.13", 1, DAY.minusDays(30), Optional.empty()), early));
+
+        assertThat(allotment.reason()).isEqualTo(reason);
+        assertThat(text(allotment)).isEqualTo(shares);
+    }
+
     /** Of 542.11, 196.00 are disputed: the payer who holds them back pays 346.11, and more than that is on account. */
     @ParameterizedTest
     @CsvSource({"346.11, EXACT_SUM, A 346.11", "400.00, LONGEST_DUE, A 346.11", "40.00, LONGEST_DUE, A 40.00"})
@@ -106,7 +122,7 @@ class AllotmentTest {
         LocalDate day = LocalDate.of(2026, 6, 30).plusDays(due);
         return new Owed(number, date, day, Optional.empty(), Optional.empty(), usd(open), usd("0"), usd("0"),
                 usd(open), DAY.toEpochDay() - day.toEpochDay(),
-                disputed.map(part -> new Owed.Disputed(usd(part), "too much")));
+                disputed.map(part -> new Owed.Disputed(usd(part), "too much")), Optional.empty());
     }
 
     private static MonetaryAmount usd(String number) {

@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
@@ -382,6 +383,41 @@ class PaymentsTest {
                 .add(sum(statement.path("movements"), "amount"))).isEqualByComparingTo(balance);
         assertThat(new BigDecimal(reminder.path("asked").asString())).isPositive()
                 .isEqualByComparingTo(sum(reminder.path("claims"), "asked"));
+    }
+
+    /** 2 % of 276.58 is 5.53; with 24.55 of tax, 295.60 is enough within ten days of 13 May. A day late, or a cent short, nothing is taken off. */
+    @ParameterizedTest
+    @CsvSource({"295.60, 2026-05-23, 0.00", "295.60, 2026-05-24, 5.53", "295.59, 2026-05-23, 5.54"})
+    void paidEarly_whatWasOfferedIsTakenOff(String paid, String day, String left) throws IOException {
+        BookShop shop = BookShop.in(folder.resolve("early"), Database.SQLITE);
+        Path adjustments = shop.folder().resolve("pricing/adjustments.yaml");
+        Files.writeString(adjustments,
+                Files.readString(adjustments) + "\nearlyPayment: {percent: 2, days: 10, on: net}\n");
+        shop.issue("late-call", "2026-05-13");
+
+        shop.json("payment", "add", PAYER, paid, "--date", day);
+
+        JsonNode statement = statement(shop, "2026-07-31");
+        JsonNode known = shop.json("show", CALL).path("paper").path("paid");
+        assertThat(statement.path("balance").asString()).isEqualTo(left);
+        assertThat(known.path("open").asString()).isEqualTo(left);
+        if (left.equals("0.00")) {
+            assertThat(statement.path("owed")).isEmpty();
+            JsonNode taken = statement.path("movements").get(2);
+            assertThat(taken.path("kind").asString()).isEqualTo("early-payment");
+            assertThat(taken.path("amount").asString()).isEqualTo("-5.53");
+            assertThat(taken.path("tax").asString()).isEqualTo("0.00");
+            assertThat(known.path("discount").asString()).isEqualTo("5.53");
+            assertThat(html(shop, "en")).contains("Taken off invoice INV-2026-00001 for paying early",
+                    "the tax stays");
+            assertThat(html(shop, "es")).contains("Descuento por pronto pago de la factura INV-2026-00001",
+                    "el impuesto no cambia");
+        } else {
+            assertThat(open(statement)).containsExactly(left);
+            assertThat(statement.path("movements")).hasSize(2);
+            assertThat(known.has("discount")).isFalse();
+        }
+        assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
     private static String html(BookShop shop, String language) throws IOException {

@@ -37,9 +37,13 @@ public record StatementAmounts(MonetaryAmount balance, List<OpenBill> owed, List
      */
     public record PastDue(Optional<Integer> untilDay, MonetaryAmount amount) {}
 
-    /** One movement, and the balance after it. */
+    /**
+     * One movement, and the balance after it.
+     *
+     * @param tax of what was taken off for paying early, zero where the tax stays; missing for anything else
+     */
     public record Line(LocalDate date, Movement.Kind kind, List<String> numbers, MonetaryAmount amount,
-            MonetaryAmount balance) {}
+            Optional<MonetaryAmount> tax, MonetaryAmount balance) {}
 
     public StatementAmounts {
         owed = List.copyOf(owed);
@@ -53,7 +57,7 @@ public record StatementAmounts(MonetaryAmount balance, List<OpenBill> owed, List
                 .map(credit -> new Credit(credit.number(), credit.date(), credit.open().negate())).toList(),
                 statement.ageing().notYetDue(), late(statement.ageing()), statement.broughtForward(),
                 statement.lines().stream().map(line -> new Line(line.movement().date(), line.movement().kind(),
-                        line.movement().numbers(), line.movement().amount(), line.balance())).toList());
+                        line.movement().numbers(), line.movement().amount(), line.movement().tax(), line.balance())).toList());
     }
 
     private static List<PastDue> late(Ageing ageing) {

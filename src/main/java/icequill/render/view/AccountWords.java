@@ -37,16 +37,27 @@ record AccountWords(Sentences sentences) {
         case PAYMENT -> sentences.word("account.payment", number);
         case PART_ON_ACCOUNT -> sentences.word("account.payment-rest", number);
         case ON_ACCOUNT -> sentences.word("account.on-account");
+        case EARLY_PAYMENT -> sentences.word("account.early-payment", number);
         case PAID_BACK -> sentences.word("account.paid-back", number);
         };
     }
 
-    /** The customer's own reference, or the invoice that a credit note corrects; may be empty. */
+    /** The customer's own reference, the invoice that a credit note corrects, or the tax of what was taken off; may be empty. */
     String reference(Movement movement) {
+        return movement.tax().map(this::taxOf).orElseGet(() -> given(movement));
+    }
+
+    private String taxOf(MonetaryAmount tax) {
+        return tax.isZero()
+                ? sentences.word("account.early-tax-stays")
+                : sentences.word("account.early-tax", amount(tax));
+    }
+
+    private String given(Movement movement) {
         return movement.reference().map(reference -> switch (movement.kind()) {
         case INVOICE -> purchaseOrder(reference);
         case CREDIT_NOTE -> sentences.word("account.corrects", reference);
-        case PAYMENT, PART_ON_ACCOUNT, ON_ACCOUNT, PAID_BACK -> reference;
+        case PAYMENT, PART_ON_ACCOUNT, ON_ACCOUNT, EARLY_PAYMENT, PAID_BACK -> reference;
         }).orElse("");
     }
 
