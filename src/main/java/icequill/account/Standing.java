@@ -55,7 +55,8 @@ public record Standing(LocalDate day, CurrencyUnit currency, List<Owed> owed, Li
                         Stream.of(new Movement(credit.date(), Movement.Kind.CREDIT_NOTE, List.of(credit.number()),
                                 credit.corrects(), credit.total().negate(), Optional.empty(), credit.place())),
                         credit.paidBack().stream().map(back -> new Movement(back.date(), Movement.Kind.PAID_BACK,
-                                List.of(credit.number()), back.reference(), back.amount(), Optional.empty(), back.place()))));
+                                List.of(credit.number()), back.reference(), back.amount(), Optional.empty(),
+                                back.place()))));
         Stream<Movement> payments = account.payments().stream().map(payment -> paid(payment, day));
         Stream<Movement> discounts = account.invoices().stream()
                 .flatMap(invoice -> EarlyDiscount.of(account, invoice).stream())

@@ -6,6 +6,8 @@ import icequill.account.Invoiced;
 import icequill.account.Movement;
 import icequill.account.Payment;
 import icequill.account.Standing;
+import icequill.document.Paper;
+import icequill.document.PricedPaper;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.papers.IssuedPaper;
@@ -36,11 +38,19 @@ public record PaidSheet(List<Part> payments, MonetaryAmount paid, Optional<Monet
         payments = List.copyOf(payments);
     }
 
-    /** Empty for a paper that asks for no money and gives none back. */
-    public static Optional<PaidSheet> of(Reading book, IssuedPaper paper, Optional<Invoiced.Early> early) {
+    /**
+     * Empty for a paper that asks for no money and gives none back.
+     *
+     * @param data what is on it; empty where that cannot be read
+     */
+    public static Optional<PaidSheet> of(Reading book, IssuedPaper paper, Optional<Paper> data) {
         PaperKind kind = paper.series().kind();
         return paper.gross().filter(sum -> kind == PaperKind.INVOICE || kind == PaperKind.CREDIT_NOTE)
-                .map(gross -> of(book, paper, gross, early));
+                .map(gross -> of(book, paper, gross, data.flatMap(PaidSheet::early)));
+    }
+
+    private static Optional<Invoiced.Early> early(Paper data) {
+        return data instanceof PricedPaper priced ? priced.totals().takenEarly() : Optional.empty();
     }
 
     private static PaidSheet of(Reading book, IssuedPaper paper, MonetaryAmount gross,

@@ -265,7 +265,8 @@ class AccountTest {
     /** Past due for ten days; early until 20 days before the day. */
     private static Invoiced early(String off, String tax) {
         Invoiced plain = invoice("A", 10, "1088.75");
-        return new Invoiced(plain.number(), plain.date(), plain.due(), plain.total(), Optional.empty(), Optional.empty(),
+        return new Invoiced(plain.number(), plain.date(), plain.due(), plain.total(), Optional.empty(),
+                Optional.empty(),
                 Optional.empty(), Optional.of(new Invoiced.Early(DAY.minusDays(20), usd(off), usd(tax))),
                 Place.NOWHERE);
     }

@@ -57,7 +57,8 @@ public record StatementAmounts(MonetaryAmount balance, List<OpenBill> owed, List
                 .map(credit -> new Credit(credit.number(), credit.date(), credit.open().negate())).toList(),
                 statement.ageing().notYetDue(), late(statement.ageing()), statement.broughtForward(),
                 statement.lines().stream().map(line -> new Line(line.movement().date(), line.movement().kind(),
-                        line.movement().numbers(), line.movement().amount(), line.movement().tax(), line.balance())).toList());
+                        line.movement().numbers(), line.movement().amount(), line.movement().tax(), line.balance()))
+                        .toList());
     }
 
     private static List<PastDue> late(Ageing ageing) {

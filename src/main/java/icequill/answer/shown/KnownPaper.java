@@ -3,9 +3,7 @@ package icequill.answer.shown;
 import icequill.answer.BookedPaper;
 import icequill.answer.PaidSheet;
 import icequill.answer.amounts.PaperAmounts;
-import icequill.account.Invoiced;
 import icequill.document.Paper;
-import icequill.document.PricedPaper;
 import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
 import java.util.List;
@@ -26,14 +24,10 @@ public record KnownPaper(BookedPaper issued, PaperOrigin origin, Optional<PaperM
         credits = List.copyOf(credits);
     }
 
-    private static Optional<Invoiced.Early> early(Paper paper) {
-        return paper instanceof PricedPaper priced ? priced.totals().takenEarly() : Optional.empty();
-    }
-
     /** @param paper what is on it; empty where that cannot be read */
     static KnownPaper of(Reading open, IssuedPaper issued, Optional<Paper> paper) {
         return new KnownPaper(BookedPaper.of(issued, open), PaperOrigin.of(open, issued), paper.map(PaperMatter::of),
-                paper.flatMap(PaperAmounts::of), PaidSheet.of(open, issued, paper.flatMap(KnownPaper::early)),
+                paper.flatMap(PaperAmounts::of), PaidSheet.of(open, issued, paper),
                 open.papers().creditsOf(issued.number()).stream().map(credit -> BookedPaper.of(credit, open))
                         .toList());
     }
