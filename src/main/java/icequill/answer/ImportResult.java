@@ -24,12 +24,21 @@ public record ImportResult(List<Taken> forms, boolean dryRun) {
         forms = List.copyOf(forms);
     }
 
-    /** By kind, how many are new, changed and the same. */
-    public List<List<String>> rows() {
+    /** How many of a kind are new, changed and the same. */
+    public record Count(FormKind form, String fresh, String changed, String same) {}
+
+    /** By kind. */
+    public List<Count> counts() {
         return Arrays.stream(FormKind.values()).filter(kind -> count(kind) > 0)
-                .map(kind -> List.of(kind.words(), count(kind, State.NEW), count(kind, State.CHANGED),
+                .map(kind -> new Count(kind, count(kind, State.NEW), count(kind, State.CHANGED),
                         count(kind, State.SAME)))
                 .toList();
+    }
+
+    /** The same for a screen. */
+    public List<List<String>> rows() {
+        return counts().stream()
+                .map(count -> List.of(count.form().words(), count.fresh(), count.changed(), count.same())).toList();
     }
 
     private long count(FormKind kind) {

@@ -87,7 +87,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         post("/shop/import/{run}", forms.taking());
         RunPage run = new RunPage(runs);
         get("/runs/{run}", run);
-        post("/runs/{run}", run);
+        routes.post("/runs/{run}", context -> handler.repeat(context, run.stopping()));
         routes.post("/language", context -> handler.choose(context, door));
     }
 

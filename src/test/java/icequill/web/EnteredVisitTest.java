@@ -57,6 +57,22 @@ class EnteredVisitTest {
         return owner.post(PAGE, fields);
     }
 
+    /** Thirteen came, each for the hour from nine: none of them is left out. */
+    @Test
+    void everyRow_isStored_howeverManyThereAre() {
+        Map<String, String> fields = typed();
+        for (int i = 0; i < 13; i++) {
+            fields.putAll(Map.of("person" + i + "name", "Person " + i, "person" + i + "grade", "helper",
+                    "person" + i + "from", "9:00", "person" + i + "to", "10:00", "person" + i + "on", "repair"));
+        }
+
+        HttpResponse<String> stored = sent(fields);
+
+        assertThat(stored.statusCode()).as(stored.body()).isEqualTo(303);
+        assertThat(owner.json(stored.headers().firstValue("Location").orElseThrow()).toString()).contains("Person 0",
+                "Person 11", "Person 12");
+    }
+
     /** Every field takes it, first as it is typed, then stored, on the pages that show it and as it is changed again. */
     @Test
     void markup_inEveryField_staysText() {

@@ -78,6 +78,21 @@ class RunsTest {
                 .anySatisfy(text -> assertThat(text).contains("no-such")).hasSize(2);
     }
 
+    /** By a price that was shown before a colleague changed the visit nothing is issued. */
+    @Test
+    void visitChangedSinceItsPriceWasShown_isNotBilled() {
+        String page = owner.get("/today/issue").body();
+        String version = page.replaceFirst("(?s).*name=\"version-late-call\" value=\"([0-9a-f]+)\".*", "$1");
+        assertThat(page).contains(version);
+
+        HttpResponse<String> answer = owner.post("/today/issue", Map.of("key", owner.key("/today/issue"), "visit",
+                "late-call", "version-late-call", "0" + version));
+
+        assertThat(answer.statusCode()).isEqualTo(409);
+        assertThat(answer.body()).contains("was changed by somebody else since this page was shown");
+        assertThat(owner.json("/papers?kind=invoice&month=2026-12").path("papers")).isEmpty();
+    }
+
     @Test
     void nothingTicked_isTold() {
         HttpResponse<String> answer = owner.post("/today/issue", Map.of("key", owner.key("/today/issue")));
@@ -105,7 +120,8 @@ class RunsTest {
         String trial = where(handed("customers.csv", CUSTOMERS));
 
         assertThat(ended(trial).path("state").asString()).as(ended(trial).toString()).isEqualTo("done");
-        assertThat(owner.get(trial).body()).contains("Take in one form");
+        assertThat(owner.get(trial).body()).contains("Take in one form",
+                "<th scope=\"row\">Customers</th><td class=\"number\">1</td>");
         assertThat(owner.json("/sites").toString()).doesNotContain("mill-lane-deli");
         String taken = where(
                 owner.post("/shop/import/" + trial.replace("/runs/", ""), Map.of("key", owner.key(trial))));

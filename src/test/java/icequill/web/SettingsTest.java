@@ -9,6 +9,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Base64;
 import java.util.HashMap;
 import java.util.Map;
@@ -67,6 +68,16 @@ class SettingsTest {
     }
 
     @Test
+    void emptiedField_isTold_notPassedOver() throws IOException {
+        String before = text();
+
+        HttpResponse<String> answer = sent(Map.of("phone", "", "email", "new@quillwater.example"));
+
+        assertThat(answer.body()).contains("id=\"error-phone-0\"");
+        assertThat(text()).isEqualTo(before);
+    }
+
+    @Test
     void changedMeanwhile_isTold() throws IOException {
         String version = version();
         sent(Map.of("phone", "555-0177"));
@@ -74,14 +85,17 @@ class SettingsTest {
         HttpResponse<String> late = owner.post("/shop/change",
                 Map.of("key", owner.key("/shop/change"), "version", version, "phone", "555-0166"));
 
-        assertThat(late.body()).contains("how the shop is set up");
+        assertThat(late.statusCode()).isEqualTo(409);
+        assertThat(late.body()).contains("how the shop is set up", "<td>555-0166</td><td>555-0177</td>");
         assertThat(text()).contains("phone: \"555-0177\"");
     }
 
     @Test
     void picture_isPutOnPapers_andWhatIsNoneIsNot() throws IOException {
         assertThat(handed("logo.svg", "<svg/>".getBytes(StandardCharsets.UTF_8)).body()).contains("no picture");
+        assertThat(handed("half.png", Arrays.copyOf(PICTURE, 40)).body()).contains("This picture cannot be used");
         assertThat(text()).doesNotContain("logo:");
+        assertThat(folder.resolve("logo.png")).doesNotExist();
 
         assertThat(handed("../../x.exe", PICTURE).statusCode()).isEqualTo(303);
 

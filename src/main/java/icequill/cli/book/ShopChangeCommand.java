@@ -38,12 +38,14 @@ public final class ShopChangeCommand extends BookCommand {
     public Integer call() {
         SettingsOffice office = SettingsOffice.of(folder(), clock());
         Path picture = logo;
+        Validated<Optional<byte[]>> handed = picture == null
+                ? Validated.valid(Optional.empty())
+                : bytes(file(picture)).map(Optional::of);
         Validated<ShopFacts> changed = settings.isEmpty() && picture == null
                 ? Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "nothing is to be changed",
                         "a setting and its value, such as phone=607-555-0142, or --logo"))
-                : settings.isEmpty() ? office.show() : office.change(settings, Optional.empty());
-        return show(picture == null ? changed : changed.then(done -> bytes(file(picture))).then(office::logo),
-                shop -> printLines(shop.lines()));
+                : handed.then(bytes -> office.change(settings, bytes, Optional.empty()));
+        return show(changed, shop -> printLines(shop.lines()));
     }
 
     private static Validated<byte[]> bytes(Path file) {

@@ -7,11 +7,15 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.render.pdf.Logo;
 import icequill.shop.BookForms;
 import icequill.shop.Setting;
 import icequill.shop.SettingsText;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
@@ -53,14 +57,28 @@ public final class SettingsOffice {
     }
 
     /**
-     * Changes settings; all of them or none.
+     * Changes settings and the picture on papers; all of it or nothing.
      *
      * @param wanted by key
+     * @param picture empty where it stays
      * @param seen the version of the settings that was changed; empty for whatever is there
      */
-    public Validated<ShopFacts> change(Map<String, String> wanted, Optional<String> seen) {
-        return named(wanted).then(values -> text().then(now -> unchanged(now, seen)).then(now -> now.with(values))
-                .then(SettingsText::write).then(done -> show()));
+    public Validated<ShopFacts> change(Map<String, String> wanted, Optional<byte[]> picture, Optional<String> seen) {
+        Problems problems = new Problems();
+        Optional<Map<Setting, String>> named = problems.take(named(wanted));
+        Optional<String> file = picture.flatMap(given -> problems.take(kind(given)));
+        return problems.or(() -> {
+            Map<Setting, String> all = new EnumMap<>(Setting.class);
+            all.putAll(named.orElseThrow());
+            file.ifPresent(name -> all.put(Setting.LOGO, name));
+            return all;
+        }).then(all -> text().then(now -> unchanged(now, seen)).then(now -> now.with(all)))
+                .then(changed -> written(changed, picture, file)).then(done -> show());
+    }
+
+    private Validated<Path> written(SettingsText changed, Optional<byte[]> picture, Optional<String> file) {
+        return picture.map(given -> SafeFile.write(book.folder().resolve(file.orElseThrow()), given, true))
+                .orElseGet(() -> Validated.valid(book.folder())).then(done -> changed.write());
     }
 
     private static Validated<SettingsText> unchanged(SettingsText now, Optional<String> seen) {
@@ -77,14 +95,29 @@ public final class SettingsOffice {
         return problems.or(() -> values);
     }
 
-    /** Puts a picture on the shop's papers. */
-    public Validated<ShopFacts> logo(byte[] picture) {
-        return kind(picture).then(name -> SafeFile.write(book.folder().resolve(name), picture, true)
-                .then(file -> change(Map.of(Setting.LOGO.key(), name), Optional.empty())));
-    }
-
     /** The name of its file, by how it begins: what the sender calls it may be anything. */
     private static Validated<String> kind(byte[] picture) {
+        return named(picture).then(name -> wrong(picture).<Validated<String>>map(why -> Validated.invalid(
+                new Problem(Code.NOT_ALLOWED, new Place("", 0, Setting.LOGO.key()),
+                        "this picture cannot be used: " + why,
+                        "a PNG or a JPEG that is whole")))
+                .orElseGet(() -> Validated.valid(name)));
+    }
+
+    private static Optional<String> wrong(byte[] picture) {
+        try {
+            Path trial = Files.createTempFile("icequill-picture-", "");
+            try {
+                return Logo.wrong(Files.write(trial, picture));
+            } finally {
+                Files.delete(trial);
+            }
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private static Validated<String> named(byte[] picture) {
         return begins(picture, PNG)
                 ? Validated.valid("logo.png")
                 : begins(picture, JPEG)

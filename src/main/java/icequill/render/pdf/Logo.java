@@ -30,6 +30,16 @@ public record Logo(String data, String width, String height) implements Texts {
                 .orElseGet(() -> Validated.valid(Optional.empty()));
     }
 
+    /** Why a file is no picture that papers can have; empty where it is one. */
+    public static Optional<String> wrong(Path file) {
+        try {
+            Picture.of(file);
+            return Optional.empty();
+        } catch (IOException unreadable) {
+            return Optional.of(why(unreadable));
+        }
+    }
+
     private static Validated<Logo> read(String name, Path folder) {
         try {
             Picture picture = Picture.of(folder.resolve(name));

@@ -60,7 +60,7 @@ public final class PageHandler {
 
     /** Does what a form asks for, once; its page gives the address that shows what was made. */
     public void post(Context context, FormPage page) {
-        Asked asked = asked(context, context.formParamMap());
+        Asked asked = asked(context, context.formParamMap(), uploads(context));
         Optional<String> key = asked.formKey();
         if (key.isEmpty()) {
             refuse(context, asked, HttpStatus.FORBIDDEN, "old-form");
@@ -139,6 +139,9 @@ public final class PageHandler {
         switch (answer) {
         case Answer.Shown shown -> {
             if (wantsJson(context)) {
+                if (shown.data() instanceof ProblemReport report) {
+                    context.status(status(report.problems()));
+                }
                 context.contentType(JSON).result(AnswerMapper.text(shown.data()));
             } else {
                 context.html(templates.fill(shown.template(), frame(asked), shown.shown()));
@@ -174,6 +177,10 @@ public final class PageHandler {
     }
 
     private Asked asked(Context context, Map<String, List<String>> fields) {
+        return asked(context, fields, List.of());
+    }
+
+    private Asked asked(Context context, Map<String, List<String>> fields, List<Upload> uploads) {
         ShopBook now = shop.now();
         Session session = context.attribute(Doorkeeper.SESSION) instanceof Session known ? known : Session.fresh();
         Optional<Shop> settings = BookForms.shop(now).shop();
@@ -184,7 +191,7 @@ public final class PageHandler {
         Map<String, List<String>> kept = new LinkedHashMap<>();
         fields.forEach((name, values) -> kept.put(name, values.stream().map(String::strip)
                 .filter(value -> !value.isEmpty()).toList()));
-        return new Asked(now, session, reader, context.path(), context.pathParamMap(), kept, uploads(context));
+        return new Asked(now, session, reader, context.path(), context.pathParamMap(), kept, uploads);
     }
 
     private static List<Upload> uploads(Context context) {

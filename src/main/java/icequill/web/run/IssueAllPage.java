@@ -3,6 +3,8 @@ package icequill.web.run;
 import icequill.answer.price.VisitPrice;
 import icequill.answer.today.DayAnswer;
 import icequill.office.Office;
+import icequill.office.asking.KnownVisit;
+import icequill.office.asking.KnownVisits;
 import icequill.office.billing.IssueOptions;
 import icequill.office.billing.VisitBilling;
 import icequill.office.care.TodayOffice;
@@ -10,6 +12,7 @@ import icequill.party.Language;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
@@ -35,9 +38,11 @@ public final class IssueAllPage implements Page, FormPage {
     /**
      * A visit that is not billed.
      *
+     * @param version of what its price is worked out from; empty where nobody can change it
      * @param price what its invoice would come to
      */
-    public record Unbilled(DayAnswer.Attendance visit, Optional<VisitPrice> price, List<Problem> problems) {
+    public record Unbilled(DayAnswer.Attendance visit, Optional<String> version, Optional<VisitPrice> price,
+            List<Problem> problems) {
 
         public Unbilled {
             problems = List.copyOf(problems);
@@ -55,21 +60,30 @@ public final class IssueAllPage implements Page, FormPage {
     @Override
     public Answer answer(Asked asked) {
         Optional<Language> language = Optional.of(asked.reader().language());
-        Office office = Office.of(asked.book());
         return Answer.of("issue-all", TodayOffice.of(asked.book()).on(asked.reader().today(), language)
                 .map(sheet -> new UnbilledVisits(sheet.data().unbilled().stream()
-                        .map(visit -> unbilled(office, visit, language)).toList())));
+                        .map(visit -> unbilled(asked.book(), visit, language)).toList())));
     }
 
-    private static Unbilled unbilled(Office office, DayAnswer.Attendance visit, Optional<Language> language) {
-        Validated<VisitPrice> price = office.price(new FormName.InBook(visit.visit()), language)
+    private static Unbilled unbilled(ShopBook book, DayAnswer.Attendance visit, Optional<Language> language) {
+        Validated<VisitPrice> price = Office.of(book).price(new FormName.InBook(visit.visit()), language)
                 .map(sheet -> sheet.data(false));
-        return new Unbilled(visit, price.found(), price.problems());
+        return new Unbilled(visit, new KnownVisits(book).find(visit.visit()).found().map(KnownVisit::version),
+                price.found(),
+                price.problems());
     }
 
     @Override
     public Validated<String> done(Asked asked) {
-        List<FormName> visits = asked.texts("visit").stream().<FormName>map(FormName.InBook::new).distinct().toList();
+        Problems problems = new Problems();
+        List<String> ticked = asked.texts("visit").stream().distinct().toList();
+        ticked.forEach(visit -> asked.text("version-" + visit)
+                .ifPresent(version -> problems.take(new KnownVisits(asked.book()).unchanged(visit, version))));
+        return problems.or(() -> ticked).then(same -> begun(asked, same));
+    }
+
+    private Validated<String> begun(Asked asked, List<String> ticked) {
+        List<FormName> visits = ticked.stream().<FormName>map(FormName.InBook::new).toList();
         LocalDate today = asked.reader().today();
         return visits.isEmpty()
                 ? Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "no visit is ticked",

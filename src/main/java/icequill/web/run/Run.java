@@ -7,6 +7,7 @@ import icequill.web.run.RunAnswer.State;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** One piece of long work: how far it is, and what it came to. For many threads. */
@@ -15,7 +16,7 @@ final class Run {
     private final String id;
     private final RunKind kind;
     private final OptionalLong total;
-    private final Work work;
+    private @Nullable Work work;
     private State state = State.WAITING;
     private long done;
     private @Nullable RunResult result;
@@ -34,12 +35,13 @@ final class Run {
     }
 
     /** Does the work, to whatever end. */
-    void run(ShopBook shop) {
-        if (!begun()) {
+    void run(Supplier<ShopBook> shop) {
+        Work begun = begun();
+        if (begun == null) {
             return;
         }
         try {
-            Validated<? extends RunResult> came = work.done(shop, this::at);
+            Validated<? extends RunResult> came = begun.done(shop.get(), this::at);
             ended(came.found().isEmpty() ? State.FAILED : isAskedToStop() ? State.STOPPED : State.DONE,
                     came.found().orElse(null), came.problems());
         } catch (Progress.Stopped stopped) {
@@ -50,10 +52,12 @@ final class Run {
         }
     }
 
-    private synchronized boolean begun() {
-        boolean isWaiting = state == State.WAITING;
-        state = isWaiting ? State.RUNNING : State.STOPPED;
-        return isWaiting;
+    /** The work, which is let go with all that it holds; nothing where it was stopped before. */
+    private synchronized @Nullable Work begun() {
+        Work begun = state == State.WAITING ? work : null;
+        work = null;
+        state = begun == null ? State.STOPPED : State.RUNNING;
+        return begun;
     }
 
     private synchronized boolean isAskedToStop() {

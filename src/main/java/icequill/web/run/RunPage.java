@@ -6,11 +6,10 @@ import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
-import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 
 /** How far long work is, and what it came to; it may be stopped. */
-public final class RunPage implements Page, FormPage {
+public final class RunPage implements Page {
 
     private final Runs runs;
 
@@ -23,12 +22,11 @@ public final class RunPage implements Page, FormPage {
         return Answer.of("run", known(asked).map(Run::answer));
     }
 
-    /** Asks it to stop. */
-    @Override
-    public Validated<String> done(Asked asked) {
-        return known(asked).map(run -> {
+    /** Asks it to stop: as often as somebody does, and without waiting for what the work itself holds. */
+    public Page stopping() {
+        return asked -> Answer.of(known(asked), run -> {
             run.stop();
-            return "/runs/" + run.answer().id();
+            return new Answer.Gone("/runs/" + run.answer().id());
         });
     }
 

@@ -44,7 +44,7 @@ public final class Runs implements AutoCloseable {
         known.put(begun.answer().id(), begun);
         worker.execute(() -> {
             try {
-                begun.run(shop.now());
+                begun.run(shop::now);
             } catch (RuntimeException | Error fault) {
                 faults.accept(fault);
             }

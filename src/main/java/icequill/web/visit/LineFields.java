@@ -12,7 +12,6 @@ import java.util.Set;
 record LineFields(Typing typing, Kept.Rows kept) {
 
     /** More rows than anybody fills. */
-    static final int MOST = 40;
 
     private static final Set<String> SHOWN = Set.of("material", "modifier", "text", "class", "price", "amount",
             "machine", "outcome");
@@ -37,7 +36,7 @@ record LineFields(Typing typing, Kept.Rows kept) {
     List<Map<String, Object>> read() {
         List<Map<String, Object>> lines = new ArrayList<>();
         for (Kind kind : Kind.values()) {
-            for (int i = 0; i < MOST; i++) {
+            for (int i = 0; i < typing.rows(kind.row); i++) {
                 read(kind, i, lines);
             }
         }

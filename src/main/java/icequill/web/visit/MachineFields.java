@@ -11,7 +11,6 @@ import java.util.Set;
 record MachineFields(Typing typing, Kept.Rows kept) {
 
     /** More rows than anybody fills. */
-    static final int MOST = 12;
 
     private static final List<String> NOTES = List.of("complaint", "cause", "correction", "confirmed");
     private static final List<String> READING = List.of("what", "unit", "before", "after");
@@ -52,7 +51,7 @@ record MachineFields(Typing typing, Kept.Rows kept) {
 
     private List<Map<String, Object>> readings(String id, String path) {
         List<Map<String, Object>> readings = new ArrayList<>();
-        for (int i = 0; i < MOST; i++) {
+        for (int i = 0; i < typing.rows("reading"); i++) {
             String row = "reading" + i;
             typing.unnamed(row + "what-" + id, READING.stream().map(part -> row + part + "-" + id).toList(),
                     "it is not said what was read");
@@ -70,7 +69,7 @@ record MachineFields(Typing typing, Kept.Rows kept) {
 
     private List<Map<String, Object>> recommended(String id, String path) {
         List<Map<String, Object>> recommended = new ArrayList<>();
-        for (int i = 0; i < MOST; i++) {
+        for (int i = 0; i < typing.rows("recommended"); i++) {
             String field = "recommended" + i + "-" + id;
             String answer = "accepted" + i + "-" + id;
             typing.text(field).ifPresent(text -> {

@@ -18,7 +18,6 @@ import java.util.Set;
 record PeopleFields(Typing typing, LocalDate day, Kept.Rows kept) {
 
     /** More rows than anybody fills. */
-    static final int MOST = 12;
 
     private static final Set<String> SHOWN = Set.of("name", "grade", "arrived", "left", "on", "outcome", "spent",
             "mustLeave");
@@ -43,7 +42,7 @@ record PeopleFields(Typing typing, LocalDate day, Kept.Rows kept) {
 
     List<Map<String, Object>> read() {
         List<Stay> stays = new ArrayList<>();
-        for (int i = 0; i < MOST; i++) {
+        for (int i = 0; i < typing.rows("person"); i++) {
             String row = "person" + i;
             typing.unnamed(row + "name", List.of(row + "from", row + "to"), "nobody is named for these hours");
             typing.text(row + "name").ifPresent(name -> read(row, name, stays));

@@ -17,6 +17,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What stands in the fields of a visit's page, what is wrong with it, and where each place of the visit's form was typed. */
 final class Typing {
@@ -40,6 +42,13 @@ final class Typing {
     /** Which fields there are. */
     Set<String> names() {
         return asked.fields().keySet();
+    }
+
+    /** How many rows there are of which anything was typed, such as of {@code person0name}: those that are empty in between count. */
+    int rows(String row) {
+        Pattern field = Pattern.compile(Pattern.quote(row) + "(\\d{1,4})(?!\\d).*");
+        return names().stream().filter(name -> !texts(name).isEmpty()).map(field::matcher).filter(Matcher::matches)
+                .mapToInt(found -> Integer.parseInt(found.group(1)) + 1).max().orElse(0);
     }
 
     Optional<BigDecimal> number(String field) {

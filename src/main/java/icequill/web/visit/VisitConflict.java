@@ -15,7 +15,7 @@ import java.util.Set;
 final class VisitConflict {
 
     /** What every form has besides. */
-    private static final Set<String> OWN = Set.of("key", "version", "draft");
+    private static final Set<String> OWN = Set.of("key", "version");
 
     private VisitConflict() {
     }

@@ -41,21 +41,26 @@
         const piece = new DOMParser().parseFromString(text, 'text/html').getElementById(id);
         if (piece) document.getElementById(id).replaceChildren(...piece.childNodes);
     };
-    // Work that takes long is looked at again until it ends.
-    const watch = () => {
-        const watched = document.querySelector('[data-watch]');
-        if (!watched) return;
-        setTimeout(async () => {
-            try {
-                const answer = await fetch(location.href, { headers: { Accept: 'text/html' } });
-                const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
-                const piece = page.getElementById(watched.id);
-                if (answer.ok && piece && !watched.contains(document.activeElement)) watched.replaceWith(piece);
-                else if (answer.ok && piece && !piece.dataset.watch) watched.replaceWith(piece);
-            } catch (away) {
-                // The next look will tell.
+    // Work that takes long is looked at again until it ends. How far it is, is said; the rest is only shown.
+    const watched = document.querySelector('[data-watch]');
+    const watch = async () => {
+        try {
+            const answer = await fetch(location.href, { headers: { Accept: 'text/html' } });
+            const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+            const now = page.getElementById('run');
+            if (answer.ok && now) {
+                const state = document.getElementById('state');
+                if (state.textContent !== page.getElementById('state').textContent) state.textContent = page.getElementById('state').textContent;
+                const ended = !now.hasAttribute('data-watch');
+                if (ended || !watched.contains(document.activeElement)) watched.replaceChildren(...now.childNodes);
+                if (ended) return;
             }
-            watch();
+        } catch (away) {
+            // The next look will tell.
+        }
+        setTimeout(watch, 700);
+    };
+    if (watched) setTimeout(watch, 700);
         }, 700);
     };
     watch();
@@ -224,12 +229,14 @@
                 if (answer.type === 'opaqueredirect') {
                     told.textContent = told.dataset.kept;
                     history.replaceState(null, '', form.getAttribute('action') + '?draft=' + form.elements.draft.value);
-                } else {
-                    changed = true;
+                    return;
                 }
             } catch (away) {
-                changed = true;
+                // It is tried again.
             }
+            changed = true;
+            told.textContent = '';
+            timer = setTimeout(keep, 5000);
         };
         form.addEventListener('input', () => {
             changed = true;
@@ -238,7 +245,8 @@
         });
         document.addEventListener('visibilitychange', () => { if (document.hidden) keep(); });
         addEventListener('pagehide', keep);
-        form.addEventListener('submit', () => {
+        form.addEventListener('submit', event => {
+            if (event.submitter && event.submitter.hasAttribute('formaction')) return;
             clearTimeout(timer);
             changed = false;
         });
@@ -268,6 +276,8 @@
         [next, ...next.querySelectorAll('*')].forEach(element => {
             for (const attribute of element.attributes) attribute.value = renumbered(attribute.value);
             if (element.matches('input, textarea')) element.value = '';
+            element.removeAttribute('aria-invalid');
+            if (element.matches('[aria-describedby*="error-"]')) element.removeAttribute('aria-describedby');
             if (element.matches('.error')) element.remove();
             if (element.matches('.options, .chosen')) element.replaceChildren();
             if (element.matches('.options')) element.hidden = true;
