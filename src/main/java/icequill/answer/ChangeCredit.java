@@ -42,7 +42,11 @@ public record ChangeCredit(String invoice, String agreement, int payment, Moneta
         lines = List.copyOf(lines);
     }
 
-    /** @param before the credit notes of the invoice */
+    /**
+     * What changes of an agreement give back of an invoice.
+     *
+     * @param before the credit notes of the invoice
+     */
     public static ChangeCredit of(String number, InstallmentInvoice invoice, WholeAgreement hand,
             List<CreditNote> before) {
         CurrencyUnit currency = invoice.totals().net().getCurrency();

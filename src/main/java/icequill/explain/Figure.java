@@ -48,7 +48,7 @@ public sealed interface Figure {
             return unit.isEmpty() ? number.toPlainString() : number.toPlainString() + " " + unit;
         }
 
-        private static BigDecimal plain(BigDecimal number) {
+        static BigDecimal plain(BigDecimal number) {
             return number.scale() < 0 ? Exact.normal(number) : number;
         }
     }
@@ -141,7 +141,7 @@ public sealed interface Figure {
      */
     record Share(BigDecimal amount, List<BigDecimal> weights, int index, int decimals) implements Figure {
         public Share {
-            weights = List.copyOf(weights);
+            weights = weights.stream().map(Term::plain).toList();
         }
 
         @Override
