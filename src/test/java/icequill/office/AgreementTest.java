@@ -7,14 +7,19 @@ import icequill.DemoShop;
 import icequill.agreement.Installment;
 import icequill.answer.RenewalAdvice;
 import icequill.answer.WrittenPaper;
+import icequill.document.Bill;
 import icequill.explain.HowReader;
 import icequill.explain.Phrase;
 import icequill.files.form.Form;
+import icequill.ledger.papers.PaperKind;
 import icequill.money.Amounts;
+import icequill.office.billing.CreditOffice;
+import icequill.office.billing.CreditOptions;
 import icequill.office.billing.InvoicedPayments;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
 import icequill.office.register.MergeOffice;
+import icequill.office.writing.PaperNumbers;
 import icequill.plans.AgreementState;
 import icequill.plans.WholeAgreement;
 import icequill.problem.Code;
@@ -23,6 +28,7 @@ import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
+import icequill.shop.BookedPapers;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import java.io.IOException;
@@ -33,6 +39,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -284,6 +291,43 @@ class AgreementTest {
                         + " (--installment from 1 to 4, or from 1001 to 1004 after its term)");
     }
 
+    /** Notice on 1 April 2027 leaves its 30 days before 31 May, the last of the term; on 2 May it goes on for the month of June. */
+    @Test
+    void byMonth_noticeWithinTheTerm_endsWithItAndNoNoticeSaysThatItGoesOn() throws IOException {
+        Path file = changed("renewal:\n  months: 12\n  refuseDays: 60",
+                "renewal:\n  goesOn: by-month\n  noticed: 2027-04-01\n  refuseDays: 30");
+        PlanOffice office = DemoShop.office(folder).plans();
+
+        assertThat(office.renewal(FormName.file(file), options(LocalDate.of(2027, 4, 20)), Optional.empty()).problems())
+                .extracting(Problem::message)
+                .containsExactly("notice was given on 2027-04-01: it ends on 2027-05-31 and does not go on");
+        Files.writeString(file, Files.readString(file).replace("noticed: 2027-04-01", "noticed: 2027-05-02"));
+        assertThat(office.renewal(FormName.file(file), options(LocalDate.of(2027, 4, 20)), Optional.empty()).problems())
+                .isEmpty();
+    }
+
+    /** The sixth year after a term of five: 1,120.00 by twelve, as in the first. */
+    @Test
+    void byMonth_tenYearsAndMore_areBilledAsTheFirst() throws IOException {
+        Path file = changed("renewal:\n  months: 12\n  refuseDays: 60",
+                "renewal:\n  goesOn: by-month\n  refuseDays: 30", "months: 12\nbilling", "months: 60\nbilling");
+
+        assertThat(DemoShop.office(folder).plans().installment(FormName.file(file), 1061,
+                options(LocalDate.of(2036, 6, 1))).orElseThrow().sums().orElseThrow().plain()).startsWith("93.34");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"12, A year", "5, The term"})
+    void severalSites_columnOfPrices_saysWhatTheyAreFor(int months, String column) throws IOException {
+        Path file = folder.resolve(LANTERN);
+        Files.writeString(file, Files.readString(file).replaceFirst("(?s)changes:.*", "").replace("months: 12",
+                "months: " + months).replace("goesOn: by-month", "months: " + months));
+
+        assertThat(PrintedQuote.of(DemoShop.office(folder).plans()
+                .agreement(FormName.file(file), options(DAY)).orElseThrow().files().getFirst()).flowing())
+                .contains(column + ", before tax");
+    }
+
     /**
      * By hand: 1,035.00 and 620.00 a year, a quarter of each 258.75 and 155.00. The third site comes on 1 October, 243 of 365 days:
      * 620.00 x 243 / 365 = 412.77, over two payments 206.39 and 206.38. On 1 March the first one loses a machine: (620.00 - 1,035.00) x 92
@@ -438,6 +482,25 @@ class AgreementTest {
         assertThat(payments(whole.sites().getLast())).containsExactly("0.00", "0.00", "196.40", "196.39");
         assertThat(office.installment(FormName.file(file), 3,
                 new IssueOptions(LocalDate.of(2026, 12, 1), Optional.empty())).problems()).isEmpty();
+    }
+
+    /** Billed anew under another purchase order it is for several sites as before: no one of them is where it was delivered. */
+    @Test
+    void severalSites_reissued_isStillForSeveral() throws IOException {
+        DemoShop.imported(folder);
+        Clock clock = Clock.fixed(Instant.parse("2026-06-03T12:00:00Z"), ZoneOffset.UTC);
+        String number = IssueOffice.of(folder, clock).installment(FormName.file(folder.resolve(LANTERN)), 1,
+                new IssueOptions(LocalDate.of(2026, 6, 1), Optional.empty())).orElseThrow().number();
+        CreditOptions wish = new CreditOptions(List.of(), "Another order.", LocalDate.of(2026, 6, 2), Optional.of(
+                new CreditOptions.Reissue(Optional.of("LCR-2026-15"), Optional.empty(), CreditOptions.Due.KEEP)));
+
+        String anew = CreditOffice.of(folder, clock).credit(number, wish).orElseThrow().getLast().number();
+
+        Bill bill = ShopBook.of(folder, clock).read(open -> PaperNumbers.find(open, anew,
+                EnumSet.of(PaperKind.INVOICE)).then(issued -> BookedPapers.paper(open, issued)))
+                .map(paper -> (Bill) paper).orElseThrow();
+        assertThat(bill.served().purchaseOrder()).contains("LCR-2026-15");
+        assertThat(bill.served().isAtOneSite()).isFalse();
     }
 
     /** What is asked of the store goes on under its new id; two stores of one agreement are not made one. */

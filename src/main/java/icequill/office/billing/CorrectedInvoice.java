@@ -118,6 +118,6 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
 
     private ServicePeriod served(ServicePeriod old) {
         return new ServicePeriod(old.site(), old.storeNumber(), old.address(), purchaseOrder.or(old::purchaseOrder),
-                old.from(), old.until());
+                old.from(), old.until(), old.severalSites());
     }
 }
