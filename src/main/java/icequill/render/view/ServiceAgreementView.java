@@ -38,11 +38,13 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
      *
      * @param summary the whole agreement on one page: price, visits, response, exclusions, how to leave
      * @param isOverSeveral whether it is over several sites
+     * @param sitePrice what the price of each is for, in words
      * @param sites at least one
      * @param changes of the machines; may be empty
      */
-    record Agreed(String currency, List<Details.Row> summary, boolean isOverSeveral, List<Place> sites,
-            List<CallsAt> calls, List<Visit> calendar, List<Payment> payments, List<String> callTerms,
+    record Agreed(String currency, List<Details.Row> summary, boolean isOverSeveral, String sitePrice,
+            List<Place> sites, List<CallsAt> calls, List<Visit> calendar, List<Payment> payments,
+            List<String> callTerms,
             List<String> excluded,
             List<Change> changes, List<String> terms)
             implements
@@ -90,7 +92,8 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         PlanYearView years = new PlanYearView(sentences, span());
         Tier tier = agreement.tier();
         return new Agreed(agreement.yearPrice().getCurrency().getCurrencyCode(), summary(),
-                agreement.isOverSeveralSites(), agreement.sites().stream().map(site -> place(site, years)).toList(),
+                agreement.isOverSeveralSites(), sentences.word(span().key("agreement.site-price")),
+                agreement.sites().stream().map(site -> place(site, years)).toList(),
                 calls(),
                 agreement.sites().stream().flatMap(site -> site.calendar().visits().stream()
                         .map(visit -> Map.entry(visit.date(), visit(site, visit))))
