@@ -1,6 +1,7 @@
 package icequill.plans;
 
 import icequill.agreement.Installment;
+import icequill.agreement.MonthByMonth;
 import icequill.agreement.NoticePlan;
 import icequill.agreement.NoticeRule;
 import icequill.agreement.NoticeRules;
@@ -42,6 +43,7 @@ public record RenewalAssembly(WholeAgreement hand, BillTo billTo, Optional<Notic
     /** What the notice says, or why its price is not known. */
     public Validated<RenewalNotice> notice(PaperOptions options, Optional<String> late) {
         Problems problems = new Problems();
+        ended().ifPresent(problems::add);
         Optional<NoticePlan> plan = notices.map(rules -> plan(rules, options.date()));
         Optional<Problem> timing = plan.flatMap(found -> found.problem(options.date(), hand.request().scope().place()));
         if (late.isEmpty()) {
@@ -54,6 +56,16 @@ public record RenewalAssembly(WholeAgreement hand, BillTo billTo, Optional<Notic
         Validated<List<RenewalPrice>> prices = prices();
         problems.addAll(prices.problems());
         return problems.or(() -> notice(options, prices.orElseThrow(), late));
+    }
+
+    /** That it ends with its term, by the notice that was given. */
+    private Optional<Problem> ended() {
+        LocalDate last = renewal().terms().term().lastDay();
+        return renewal().noticed().filter(day -> hand.request().byMonth().flatMap(MonthByMonth::lastDay)
+                .filter(last::equals).isPresent())
+                .map(day -> new Problem(Code.NOT_ALLOWED, hand.request().scope().place(),
+                        "notice was given on " + day + ": it ends on " + last + " and does not go on",
+                        "renewal without noticed, if that is wrong"));
     }
 
     /** When to send it, by the laws on record. */
