@@ -19,11 +19,6 @@ public record RenewalTerms(Term term, int refuseDays, int renewalMonths, GoingOn
         Check.that(goingOn != GoingOn.BY_MONTH || renewalMonths == 1, "by the month, but for " + renewalMonths);
     }
 
-    /** By another term. */
-    public RenewalTerms(Term term, int refuseDays, int renewalMonths) {
-        this(term, refuseDays, renewalMonths, GoingOn.BY_TERM);
-    }
-
     /** The first day of the renewal: counted from the start of the term, so that a 29 February comes back in a leap year. */
     public LocalDate begins() {
         if (goingOn != GoingOn.NEXT_SEASON) {

@@ -8,11 +8,11 @@ import java.time.temporal.ChronoUnit;
  * The time an agreement runs for.
  *
  * @param start its first day
- * @param months from 1 to 120
+ * @param months from 1 to 1200, those counted that an agreement goes on for
  */
 public record Term(LocalDate start, int months) {
 
-    static final int MOST_MONTHS = 120;
+    static final int MOST_MONTHS = 1200;
 
     public Term {
         Check.inRange(months, 1, MOST_MONTHS, "months of a term");

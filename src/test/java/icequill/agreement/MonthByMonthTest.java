@@ -70,6 +70,18 @@ class MonthByMonthTest {
                 .containsExactly("1006 333.34", "1007 333.33", "1008 333.33");
     }
 
+    /** A term of five years, and the sixth year after it: 131 months are over when the 132nd begins. */
+    @Test
+    void until_elevenYears_allOfThem() {
+        Term fiveYears = new Term(LocalDate.of(2026, 1, 31), 60);
+        LocalDate day = LocalDate.of(2036, 12, 31);
+
+        Term until = new MonthByMonth(fiveYears, 30, Optional.empty()).until(day);
+
+        assertThat(until.lastDay()).isEqualTo("2037-01-30");
+        assertThat(until.lastOfMonth(day)).isEqualTo("2037-01-30");
+    }
+
     @Property(tries = 300, seed = "21")
     void payments_ofTwelveMonths_addUpToTheYear(@ForAll @IntRange(min = 0, max = 5_000_000) int cents,
             @ForAll @IntRange(min = 1, max = 31) int day) {

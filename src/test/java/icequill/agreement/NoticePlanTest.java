@@ -179,7 +179,7 @@ class NoticePlanTest {
 
     @Test
     void of_dayBeforeTheFile_unknown() {
-        RenewalTerms old = new RenewalTerms(new Term(LocalDate.of(2020, 1, 1), 24), 60, 24);
+        RenewalTerms old = new RenewalTerms(new Term(LocalDate.of(2020, 1, 1), 24), 60, 24, GoingOn.BY_TERM);
 
         assertThat(keys(NoticePlan.of(old, List.of("US-NY"), shipped, NoticePlanTest::isWorkday, LONG_BEFORE)))
                 .contains("remark.notice-unknown");
@@ -194,7 +194,7 @@ class NoticePlanTest {
     void concerns_lengthOfTerms_asTheRowsSay(String place, int initial, int renewal, boolean concerned) {
         // a term that ends on 31 December 2026; January and February 2027 have 59 days
         Term term = new Term(LocalDate.of(2027, 1, 1).minusMonths(initial), initial);
-        RenewalTerms terms = new RenewalTerms(term, 30, renewal);
+        RenewalTerms terms = new RenewalTerms(term, 30, renewal, GoingOn.BY_TERM);
 
         assertThat(shipped.of(place, terms.lastDayToRefuse()).getFirst().concerns(terms)).isEqualTo(concerned);
         assertThat(keys(NoticePlan.of(terms, List.of(place), shipped, NoticePlanTest::isWorkday, LONG_BEFORE))
@@ -275,7 +275,7 @@ class NoticePlanTest {
     }
 
     private static RenewalTerms twoYears(int refuseDays) {
-        return new RenewalTerms(new Term(LocalDate.of(2025, 1, 1), 24), refuseDays, 24);
+        return new RenewalTerms(new Term(LocalDate.of(2025, 1, 1), 24), refuseDays, 24, GoingOn.BY_TERM);
     }
 
     /** New York's days are Friday 2 October to Saturday 17 October 2026; the 5th is the first working day three days inside. */

@@ -5,6 +5,7 @@ import icequill.agreement.Acceptance;
 import icequill.agreement.Billing;
 import icequill.agreement.CleaningInterval;
 import icequill.agreement.Earning;
+import icequill.agreement.GoingOn;
 import icequill.agreement.IncludedCalls;
 import icequill.agreement.Installment;
 import icequill.agreement.Installments;
@@ -68,7 +69,7 @@ import javax.money.MonetaryAmount;
 public record PlanFixture(Invoice like, int lines) {
 
     private static final Term TERM = new Term(LocalDate.of(2026, 1, 31), 24);
-    private static final RenewalTerms RENEWAL = new RenewalTerms(TERM, 60, 12);
+    private static final RenewalTerms RENEWAL = new RenewalTerms(TERM, 60, 12, GoingOn.BY_TERM);
 
     MaintenanceQuote quote() {
         MonetaryAmount price = amount("684");
