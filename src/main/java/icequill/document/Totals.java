@@ -92,9 +92,12 @@ public record Totals(MonetaryAmount lines, Optional<Discount> discount, Monetary
         return early.map(payment -> payment.taken(this));
     }
 
-    /** The same of an invoice that bears a day so much later. */
-    public Totals later(long days) {
+    /**
+     * The same of an invoice that is issued anew, so many days later; without what it took off for paying early where that day is
+     * past.
+     */
+    public Totals anew(LocalDate date, long days) {
         return new Totals(lines, discount, net, taxPlace, taxes, tax, gross,
-                early.map(payment -> payment.later(days)));
+                early.map(payment -> payment.later(days)).filter(payment -> !payment.until().isBefore(date)));
     }
 }

@@ -83,11 +83,12 @@ public record CombinedInvoiceAssembly(List<VisitContext> visits, BillTo billTo) 
         Shop shop = first.shop();
         LocalDate date = options.date();
         int days = first.site().customer().paymentDays().orElse(shop.paymentDays());
+        LocalDate due = date.plusDays(days);
         List<Part> parts = visits.stream().map(hand -> part(hand, language)).toList();
-        return new CombinedInvoice(options.number(), date, date.plusDays(days), shop, language, shop.paper(), billTo,
+        return new CombinedInvoice(options.number(), date, due, shop, language, shop.paper(), billTo,
                 first.site().customer().vendorNumber(), parts,
                 new EarlyPaymentAssembly(totals(first), parts.stream().flatMap(part -> part.lines().stream()).toList(),
-                        shop.taxBasis(), date).offered(first.rates().adjustments().earlyPayment()),
+                        shop.taxBasis(), date, due).offered(first.rates().adjustments().earlyPayment()),
                 remarks());
     }
 

@@ -30,16 +30,19 @@ import javax.money.MonetaryAmount;
  *
  * @param lines that were done
  * @param date of the invoice
+ * @param due the last day to pay
  */
-record EarlyPaymentAssembly(Totals totals, List<InvoiceLine> lines, TaxBasis shops, LocalDate date) {
+record EarlyPaymentAssembly(Totals totals, List<InvoiceLine> lines, TaxBasis shops, LocalDate date,
+        LocalDate due) {
 
     EarlyPaymentAssembly {
         lines = lines.stream().filter(line -> line.outcome().isDone()).toList();
     }
 
-    /** The sums with what is offered; none where nothing is to be paid, or the terms take nothing off. */
+    /** The sums with what is offered; none where nothing is to be paid, all of it is due before, or the terms take nothing off. */
     Totals offered(Optional<EarlyPaymentTerms> terms) {
         return terms.filter(each -> !each.percent().isZero() && totals.net().isPositive())
+                .filter(each -> !date.plusDays(each.days()).isAfter(due))
                 .map(this::offer).map(totals::offering).orElse(totals);
     }
 

@@ -53,9 +53,10 @@ public record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, Ta
         VisitReport report = new VisitReport(site, visit, rates, language);
         ChargeSheet sheet = new ChargeSheet(site, taxed);
         int days = site.customer().paymentDays().orElse(shop.paymentDays());
-        return new Invoice(number, date, date.plusDays(days), shop, language, shop.paper(), billTo,
+        LocalDate due = date.plusDays(days);
+        return new Invoice(number, date, due, shop, language, shop.paper(), billTo,
                 site.customer().vendorNumber(), attended(report, shop), report.machines(), sheet.lines(),
-                new EarlyPaymentAssembly(sheet.totals(), sheet.lines(), shop.taxBasis(), date)
+                new EarlyPaymentAssembly(sheet.totals(), sheet.lines(), shop.taxBasis(), date, due)
                         .offered(rates.adjustments().earlyPayment()),
                 remarks());
     }

@@ -59,7 +59,8 @@ record ShopSettings(Optional<Shop> shop, ReminderTerms reminders, Earning earnin
                 .flatMap(tree -> PricingReader.checked(tree, problems)).stream()).toList();
         SiteKinds siteKinds = SiteKindsReader.read(rates);
         Optional<PricingReader.Pricing> pricing = shop
-                .map(found -> new PricingReader(found.currency(), siteKinds, problems).read(rates));
+                .map(found -> new PricingReader(found.currency(), found.paymentDays(), siteKinds, problems)
+                        .read(rates));
         return new ShopSettings(shop, reminders, earning, pricing, siteKinds, problems.list(), texts);
     }
 

@@ -10,21 +10,29 @@ import icequill.document.Totals.EarlyPayment;
 import icequill.explain.HowReader;
 import icequill.files.paper.PaperJson;
 import icequill.money.Amounts;
+import icequill.office.billing.CreditOffice;
+import icequill.office.billing.CreditOptions;
 import icequill.office.billing.IssueOptions;
 import icequill.office.billing.RecordOffice;
 import icequill.office.billing.VisitBilling;
+import icequill.problem.Validated;
 import icequill.shop.FormName;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.money.Monetary;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,6 +44,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class EarlyPaymentTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-10T16:00:00Z"), ZoneOffset.UTC);
+    private static final Clock LATER = Clock.fixed(Instant.parse("2026-06-25T16:00:00Z"), ZoneOffset.UTC);
     private static final LocalDate DATE = LocalDate.of(2026, 6, 10);
 
     @TempDir
@@ -47,9 +56,7 @@ class EarlyPaymentTest {
     void twoPercentInTenDays(String on, boolean reduces, String off, String tax, String enough) throws Exception {
         BookedPaper paper = issued(on, reduces, "");
 
-        Invoice invoice = (Invoice) PaperJson
-                .read(new String(PartialCreditBillsTest.enclosed(paper.file(), "paper.json"), UTF_8), "paper.json")
-                .orElseThrow();
+        Invoice invoice = invoice(paper);
         EarlyPayment early = invoice.totals().early().orElseThrow();
         assertThat(Amounts.plain(invoice.totals().gross())).isEqualTo("1088.75");
         assertThat(early.until()).isEqualTo("2026-06-20");
@@ -77,15 +84,83 @@ class EarlyPaymentTest {
     void termsOfASheet_insteadOfTheShops(String percent, String enough) throws Exception {
         BookedPaper paper = issued("net", false, percent);
 
-        Invoice invoice = (Invoice) PaperJson
-                .read(new String(PartialCreditBillsTest.enclosed(paper.file(), "paper.json"), UTF_8), "paper.json")
-                .orElseThrow();
+        Invoice invoice = invoice(paper);
         assertThat(invoice.totals().early().map(early -> Amounts.plain(early.gross())))
                 .isEqualTo(Optional.ofNullable(enough));
         assertThat(text(paper).contains("is enough.")).isEqualTo(enough != null);
     }
 
+    /** The tenth of June and 9 days to pay are the 19th, and nobody has until the 20th; on the day itself he has. */
+    @ParameterizedTest
+    @CsvSource({"9, ", "10, 1068.75"})
+    void customerWhoHasToPayBefore_isOfferedNothing(String days, String enough) throws Exception {
+        BookedPaper paper = issued("net", false, "", shop -> {
+            replace(shop.resolve("sites/pennon-wharf-taproom.yaml"), "customer:\n",
+                    "customer:\n  paymentDays: " + days + "\n");
+            DemoShop.imported(shop);
+        });
+
+        assertThat(invoice(paper).totals().early().map(early -> Amounts.plain(early.gross())))
+                .isEqualTo(Optional.ofNullable(enough));
+    }
+
+    /** Two percent within ten days of an invoice that is due at once are no terms. */
+    @Test
+    void termsThatNobodyCanUse_areAProblem() throws Exception {
+        Path shop = shop("net", false, "", folder -> replace(folder.resolve("shop.yaml"), "paymentDays: 30",
+                "paymentDays: 9"));
+
+        assertThat(((Validated.Invalid<?>) VisitBilling.of(shop, CLOCK).issue(new FormName.InBook("part"),
+                new IssueOptions(DATE, Optional.empty()))).problems()).anySatisfy(problem -> {
+                    assertThat(problem.place().file()).endsWith("adjustments.yaml");
+                    assertThat(problem.message())
+                            .isEqualTo("early is within 10 days, but an invoice is due after 9");
+                    assertThat(problem.allowed()).isEqualTo("at most 9, or more paymentDays in shop.yaml");
+                });
+    }
+
+    /** Issued anew with the old day to pay it keeps the 20th of June, while that is not past. */
+    @ParameterizedTest
+    @CsvSource({"2026-06-20, 2026-06-20", "2026-06-21, "})
+    void issuedAnew_nothingIsOfferedForADayThatIsPast(LocalDate date, LocalDate until) throws Exception {
+        BookedPaper paper = issued("net", false, "");
+
+        List<BookedPaper> papers = CreditOffice.of(temporary.resolve("shop"), LATER).credit(paper.number(),
+                new CreditOptions(List.of(), "Wrong order.", date, Optional.of(new CreditOptions.Reissue(
+                        Optional.of("PO-2"), Optional.empty(), CreditOptions.Due.KEEP))))
+                .orElseThrow();
+
+        assertThat(invoice(papers.getLast()).totals().early().map(EarlyPayment::until))
+                .isEqualTo(Optional.ofNullable(until));
+    }
+
+    private static Invoice invoice(BookedPaper paper) throws Exception {
+        return (Invoice) PaperJson
+                .read(new String(PartialCreditBillsTest.enclosed(paper.file(), "paper.json"), UTF_8), "paper.json")
+                .orElseThrow();
+    }
+
+    private static void replace(Path file, String old, String other) {
+        try {
+            String text = Files.readString(file);
+            assertThat(text).contains(old);
+            Files.writeString(file, text.replace(old, other));
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
     private BookedPaper issued(String on, boolean reduces, String sheet) throws Exception {
+        return issued(on, reduces, sheet, shop -> {
+        });
+    }
+
+    private BookedPaper issued(String on, boolean reduces, String sheet, Consumer<Path> change) throws Exception {
+        return VisitBilling.of(shop(on, reduces, sheet, change), CLOCK)
+                .issue(new FormName.InBook("part"), new IssueOptions(DATE, Optional.empty())).orElseThrow();
+    }
+
+    private Path shop(String on, boolean reduces, String sheet, Consumer<Path> change) throws Exception {
         Path shop = DemoShop.in(temporary.resolve("shop"));
         Path adjustments = shop.resolve("pricing/adjustments.yaml");
         Files.writeString(adjustments, Files.readString(adjustments)
@@ -115,8 +190,8 @@ class EarlyPaymentTest {
                 """);
         DemoShop.imported(shop);
         RecordOffice.of(shop, CLOCK).record(FormName.file(form)).orElseThrow();
-        return VisitBilling.of(shop, CLOCK).issue(new FormName.InBook("part"), new IssueOptions(DATE, Optional.empty()))
-                .orElseThrow();
+        change.accept(shop);
+        return shop;
     }
 
     private static String text(BookedPaper paper) throws Exception {

@@ -24,8 +24,12 @@ import java.util.stream.Collectors;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
-/** Makes modifiers, fees, surcharges and discounts from a file of kind adjustments. */
-record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
+/**
+ * Makes modifiers, fees, surcharges and discounts from a file of kind adjustments.
+ *
+ * @param paymentDays of the shop: from an invoice to the day it is due
+ */
+record AdjustmentsReader(Fields fields, CurrencyUnit currency, int paymentDays) {
 
     private static final int MOST = 100;
     private static final List<String> OF_PARTS = List.of("on", "floor", "cap");
@@ -37,7 +41,7 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency) {
                 Names.list(fields.children("surcharges"), this::surcharge),
                 Names.list(fields.children("classDiscounts"), this::classDiscount),
                 Names.list(fields.children("documentDiscounts"), this::documentDiscount),
-                EarlyPaymentReader.read(fields), cardCost());
+                EarlyPaymentReader.read(fields, paymentDays), cardCost());
     }
 
     private Optional<CardCost> cardCost() {

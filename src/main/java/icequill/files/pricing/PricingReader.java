@@ -52,6 +52,7 @@ public final class PricingReader {
             .toList();
 
     private final CurrencyUnit currency;
+    private final int paymentDays;
     private final SiteKinds kinds;
     private final Problems problems;
     private final List<Timeline.Entry<LaborRates>> labor = new ArrayList<>();
@@ -64,8 +65,10 @@ public final class PricingReader {
     private final List<Timeline.Entry<List<TaxPlace>>> taxes = new ArrayList<>();
     private final List<Timeline.Entry<ForecastRates>> forecasts = new ArrayList<>();
 
-    public PricingReader(CurrencyUnit currency, SiteKinds kinds, Problems problems) {
+    /** @param paymentDays from an invoice of the shop to the day it is due */
+    public PricingReader(CurrencyUnit currency, int paymentDays, SiteKinds kinds, Problems problems) {
         this.currency = currency;
+        this.paymentDays = paymentDays;
         this.kinds = kinds;
         this.problems = problems;
     }
@@ -96,7 +99,8 @@ public final class PricingReader {
         Set<String> named = ids("materials", "items", known);
         ofKind("tasks", known).forEach(file -> add(tasks, file, Optional.of(new TasksReader(file, named).read())));
         ofKind("adjustments", known)
-                .forEach(file -> add(adjustments, file, Optional.of(new AdjustmentsReader(file, currency).read())));
+                .forEach(file -> add(adjustments, file,
+                        Optional.of(new AdjustmentsReader(file, currency, paymentDays).read())));
         TiersReader.Known others = new TiersReader.Known(bands, named, ids("tasks", "tasks", known));
         ofKind("tiers", known)
                 .forEach(file -> add(plans, file, Optional.of(new TiersReader(file, currency, others).read())));

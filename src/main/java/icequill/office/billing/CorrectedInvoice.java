@@ -78,7 +78,8 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
     Bill bill(String number) {
         BillTo billTo = payer.map(Payer::billTo).orElse(original.billTo());
         Optional<String> vendorNumber = payer.map(Payer::vendorNumber).orElse(original.vendorNumber());
-        Totals totals = original.totals().later(isKept() ? 0 : ChronoUnit.DAYS.between(original.date(), date));
+        Totals totals = original.totals().anew(date,
+                isKept() ? 0 : ChronoUnit.DAYS.between(original.date(), date));
         return switch (original) {
         case Invoice old -> new Invoice(Optional.of(number), date, due, old.shop(), old.language(), old.size(), billTo,
                 vendorNumber, attended(old.attended()), old.machines(), old.lines(), totals,
