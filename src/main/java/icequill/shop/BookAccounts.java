@@ -36,9 +36,6 @@ import javax.money.MonetaryAmount;
 /** The accounts of customers as the book has them: bills issued and from before, credit notes, payments. */
 public record BookAccounts(ShopFolder folder, Reading open, CurrencyUnit currency) {
 
-    /** In the data of papers that take something off for paying early. */
-    private static final String OFFER = "\"early\"";
-
     /**
      * A customer's account, all of it, whatever the day.
      *
@@ -115,23 +112,25 @@ public record BookAccounts(ShopFolder folder, Reading open, CurrencyUnit currenc
         List<PaymentEntry> payments = open.accounts().standing(together);
         List<IssuedPaper> own = papers.values().stream().filter(paper -> paper.gross().filter(this::isOurs)
                 .filter(MonetaryAmount::isPositive).isPresent()).toList();
+        Map<String, MonetaryAmount> paid = paid(payments);
         Map<String, Disputed> disputed = new HashMap<>();
         notes.forEach(note -> note.disputed().forEach(one -> disputed.putIfAbsent(one.number(), one)));
         List<Invoiced> invoices = Stream
                 .concat(notes.stream().flatMap(note -> note.earlier().invoices().stream()),
                         own.stream().filter(paper -> paper.series().kind() == PaperKind.INVOICE)
-                                .map(paper -> invoiced(paper, isTold)))
+                                .map(paper -> invoiced(paper,
+                                        isTold || (!isPaid(paper, paid) && BookedPapers.offersEarly(open, paper)))))
                 .map(invoice -> disputed(invoice, Optional.ofNullable(disputed.get(invoice.number())))).toList();
         List<Credited> credits = Stream.concat(notes.stream().flatMap(note -> note.earlier().credits().stream()),
                 own.stream().filter(paper -> paper.series().kind() == PaperKind.CREDIT_NOTE).map(this::credited))
                 .map(credit -> paidBack(credit, payments)).toList();
         Set<String> numbers = new HashSet<>(invoices.stream().map(Invoiced::number).toList());
-        List<Payment> paid = new ArrayList<>(
+        List<Payment> received = new ArrayList<>(
                 notes.stream().flatMap(note -> note.earlier().payments().stream()).toList());
         payments.stream().filter(payment -> !payment.isBack() && isOurs(payment.amount()))
                 .map(payment -> payment(payment, numbers, together)).filter(payment -> payment.amount().isPositive())
-                .forEach(paid::add);
-        return new Found(payer, new Account(currency, invoices, credits, paid), notes, Stream
+                .forEach(received::add);
+        return new Found(payer, new Account(currency, invoices, credits, received), notes, Stream
                 .concat(papers.values().stream().filter(paper -> paper.gross().filter(sum -> !isOurs(sum)).isPresent()
                         && isBill(paper)).map(IssuedPaper::number),
                         payments.stream().filter(payment -> !isOurs(payment.amount())).map(PaymentEntry::id))
@@ -149,11 +148,24 @@ public record BookAccounts(ShopFolder folder, Reading open, CurrencyUnit currenc
         return amount.getCurrency().equals(currency);
     }
 
+    /** What was paid of each bill. */
+    private Map<String, MonetaryAmount> paid(List<PaymentEntry> payments) {
+        Map<String, MonetaryAmount> paid = new HashMap<>();
+        payments.stream().filter(payment -> isOurs(payment.amount())).flatMap(payment -> payment.shares().stream())
+                .forEach(share -> paid.merge(share.bill(), share.amount(), MonetaryAmount::add));
+        return paid;
+    }
+
+    /** Of what is paid in whole nothing is taken off. */
+    private static boolean isPaid(IssuedPaper paper, Map<String, MonetaryAmount> paid) {
+        return paper.gross().filter(gross -> !gross.isGreaterThan(
+                paid.getOrDefault(paper.number(), Amounts.zero(gross.getCurrency())))).isPresent();
+    }
+
     private Invoiced invoiced(IssuedPaper paper, boolean isTold) {
-        Optional<PricedPaper> told = isTold || open.papers().data(paper.number()).found()
-                .filter(data -> data.contains(OFFER)).isPresent()
-                        ? BookedPapers.paper(open, paper).found().flatMap(BookAccounts::priced)
-                        : Optional.empty();
+        Optional<PricedPaper> told = isTold
+                ? BookedPapers.paper(open, paper).found().flatMap(BookAccounts::priced)
+                : Optional.empty();
         Optional<ServicePeriod> served = told.map(PricedPaper::served);
         return new Invoiced(paper.number(), paper.date(), paper.due().orElse(paper.date()), paper.gross().orElseThrow(),
                 served.flatMap(ServicePeriod::purchaseOrder), served.flatMap(ServicePeriod::storeNumber),

@@ -9,7 +9,14 @@ import icequill.problem.Validated;
 /** The papers of the book as they were issued. */
 public final class BookedPapers {
 
+    private static final String OFFER = "\"early\"";
+
     private BookedPapers() {
+    }
+
+    /** Whether something is taken off the paper for paying early; without reading all of it. */
+    public static boolean offersEarly(Reading open, IssuedPaper issued) {
+        return open.papers().data(issued.number()).found().filter(data -> data.contains(OFFER)).isPresent();
     }
 
     /** The paper of a number as it was issued. */

@@ -401,7 +401,12 @@ class PaymentsTest {
         JsonNode known = shop.json("show", CALL).path("paper").path("paid");
         assertThat(statement.path("balance").asString()).isEqualTo(left);
         assertThat(known.path("open").asString()).isEqualTo(left);
-        if (left.equals("0.00")) {
+        boolean isSettled = left.equals("0.00");
+        for (String state : List.of("open", "part-paid", "paid")) {
+            assertThat(shop.run("invoice", "list", "--state", state).out().contains(CALL))
+                    .as(state).isEqualTo(state.equals("paid") == isSettled);
+        }
+        if (isSettled) {
             assertThat(statement.path("owed")).isEmpty();
             JsonNode taken = statement.path("movements").get(2);
             assertThat(taken.path("kind").asString()).isEqualTo("early-payment");

@@ -1,6 +1,6 @@
 package icequill.ledger.find;
 
-/** Where an invoice is in its life. */
+/** Where an invoice is in its life, by what was paid and given back: what is taken off for paying early is not among these sums. */
 public enum BillState {
 
     /** Something of it is owed still. */

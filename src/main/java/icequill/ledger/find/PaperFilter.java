@@ -32,6 +32,11 @@ public record PaperFilter(Optional<LocalDate> from, Optional<LocalDate> until, S
         return new PaperFilter(from, until, kinds, state, sites, some);
     }
 
+    /** The same for invoices in another state. */
+    public PaperFilter in(BillState other) {
+        return new PaperFilter(from, until, kinds, Optional.of(other), sites, visits);
+    }
+
     boolean isNone() {
         return equals(NONE);
     }

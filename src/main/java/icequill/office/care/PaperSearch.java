@@ -61,13 +61,13 @@ record PaperSearch(Reading open, PaperWish wish) {
 
     private List<IssuedPaper> papers(PaperFilter filter, Optional<List<String>> visits) {
         if (visits.isEmpty()) {
-            return open.papers().find(wish.text(), filter, wish.most());
+            return new BillSearch(open, wish.text(), wish.most()).find(filter);
         }
         List<IssuedPaper> papers = new ArrayList<>();
         for (int from = 0; from < visits.get().size(); from += VISITS_AT_ONCE) {
             Set<String> some = Set.copyOf(
                     visits.get().subList(from, Math.min(visits.get().size(), from + VISITS_AT_ONCE)));
-            papers.addAll(open.papers().find(wish.text(), filter.of(some), wish.most()));
+            papers.addAll(new BillSearch(open, wish.text(), wish.most()).find(filter.of(some)));
         }
         return papers.stream().sorted(Comparator.comparing(IssuedPaper::issuedAt).reversed()).limit(wish.most())
                 .toList();
