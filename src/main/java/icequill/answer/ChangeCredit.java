@@ -6,6 +6,7 @@ import icequill.document.InstallmentInvoice.BilledSites;
 import icequill.money.Amounts;
 import icequill.plans.WholeAgreement;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
@@ -46,14 +47,15 @@ public record ChangeCredit(String invoice, String agreement, int payment, Moneta
      * What changes of an agreement give back of an invoice.
      *
      * @param before the credit notes of the invoice
+     * @param now by its id, what a site that was merged into another is now
      */
     public static ChangeCredit of(String number, InstallmentInvoice invoice, WholeAgreement hand,
-            List<CreditNote> before) {
+            List<CreditNote> before, UnaryOperator<String> now) {
         CurrencyUnit currency = invoice.totals().net().getCurrency();
         MonetaryAmount none = Amounts.zero(currency);
         List<OfLine> lines = IntStream.range(0, invoice.lines().size()).mapToObj(i -> {
             MonetaryAmount byChanges = invoice.sites().map(BilledSites::all)
-                    .map(sites -> hand.givenBackAt(sites.get(i).id(), invoice.payment()))
+                    .map(sites -> hand.givenBackAt(now.apply(sites.get(i).id()), invoice.payment()))
                     .orElseGet(() -> hand.givenBack(invoice.payment()));
             MonetaryAmount earlier = Amounts.sum(before.stream().map(note -> note.netOf(i + 1)).toList(), currency);
             return new OfLine(i + 1, byChanges, earlier, Amounts.larger(none, byChanges.subtract(earlier)));

@@ -514,6 +514,8 @@ class AgreementTest {
         DemoShop.imported(folder);
         ShopBook book = ShopBook.of(folder, Clock.systemUTC());
         MergeOffice merging = MergeOffice.of(folder, Clock.systemUTC());
+        IssueOffice.of(folder, Clock.fixed(Instant.parse("2026-06-02T12:00:00Z"), ZoneOffset.UTC)).installment(
+                FormName.file(file), 1, new IssueOptions(LocalDate.of(2026, 6, 1), Optional.empty())).orElseThrow();
 
         assertThat(merging.sites("lantern-main-street", "lantern-old-depot", true).problems())
                 .extracting(Problem::message).contains("agreement \"lantern-coffee\" is over both sites");
@@ -521,10 +523,12 @@ class AgreementTest {
 
         assertThat(new BookForms(book).shop().agreementsAt("lantern-depot")).extracting(Form::id)
                 .containsExactly("lantern-coffee");
+        // What was invoiced under the old id, 155.00 of 413.75, stays what the store paid.
         assertThat(new AgreementLoader(new BookForms(book).shop(), new InvoicedPayments(book)::of)
                 .of(new FormName.InBook("lantern-coffee"), DAY).orElseThrow().sites())
-                .extracting(state -> state.setting().whole().id())
-                .containsExactly("lantern-main-street", "lantern-depot", "lantern-ceniza");
+                .extracting(state -> state.setting().whole().id() + " "
+                        + state.invoiced().nets().values().stream().map(Amounts::plain).toList())
+                .containsExactly("lantern-main-street [258.75]", "lantern-depot [155.00]", "lantern-ceniza [0.00]");
     }
 
     @ParameterizedTest

@@ -8,6 +8,7 @@ import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
+import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperKind;
@@ -74,14 +75,16 @@ public final class CreditOffice {
     public Validated<ChangeCredit> byChanges(String number, FormName name, LocalDate day) {
         return new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of).of(name, day)
                 .then(hand -> book.read(open -> billing(open, number).then(billing -> creditedBefore(open,
-                        billing.issued().number()).then(before -> byChanges(billing, hand, before)))));
+                        billing.issued().number()).then(before -> byChanges(open, billing, hand, before)))));
     }
 
-    private static Validated<ChangeCredit> byChanges(Billing billing, WholeAgreement hand, List<CreditNote> before) {
+    private static Validated<ChangeCredit> byChanges(Reading open, Billing billing, WholeAgreement hand,
+            List<CreditNote> before) {
         String number = billing.issued().number();
         String agreement = hand.request().number();
         if (billing.bill() instanceof InstallmentInvoice invoice && invoice.agreement().equals(agreement)) {
-            return Validated.valid(ChangeCredit.of(number, invoice, hand, before));
+            return Validated.valid(ChangeCredit.of(number, invoice, hand, before,
+                    site -> open.entries().siteNow(site).found().map(SiteEntry::id).orElse(site)));
         }
         return Validated
                 .invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, number + " is no installment of " + agreement,

@@ -13,7 +13,8 @@ public record InvoicedPayments(ShopBook book) {
         return (agreement.changes().isEmpty() && agreement.part().isEmpty()) || !book.exists()
                 ? Validated.valid(Invoiced.NOTHING)
                 : book.read(open -> Validated
-                        .valid(StandingInvoices.nets(StandingInvoices.payments(open, agreement.number()), agreement,
+                        .valid(StandingInvoices.nets(open, StandingInvoices.payments(open, agreement.number()),
+                                agreement,
                                 site)));
     }
 }

@@ -75,7 +75,7 @@ public final class StandingInvoices {
 
     /** The nets at a site of an agreement's payments whose invoices stood when another paper was issued. */
     public static Invoiced netsBefore(Reading book, AgreementRequest agreement, String site, Instant moment) {
-        return nets(invoices(book, book.papers().ofAgreement(agreement.number()).stream()
+        return nets(book, invoices(book, book.papers().ofAgreement(agreement.number()).stream()
                 .filter(paper -> paper.series().kind() == PaperKind.INVOICE && paper.issuedAt().isBefore(moment))
                 .filter(paper -> !isGivenBack(paper, book.papers().creditsOf(paper.number()).stream()
                         .filter(credit -> credit.issuedAt().isBefore(moment)).toList()))),
@@ -110,14 +110,15 @@ public final class StandingInvoices {
     }
 
     /** At one of an agreement's sites, before tax, whatever credit notes gave back of them later. */
-    static Invoiced nets(Stream<InstallmentInvoice> invoices, AgreementRequest agreement, String site) {
+    static Invoiced nets(Reading book, Stream<InstallmentInvoice> invoices, AgreementRequest agreement, String site) {
         // What was billed while the agreement was over one site names none: it was for the one that is first now.
         boolean first = agreement.scope().site().equals(site);
+        List<String> known = Stream.concat(Stream.of(site), book.entries().sitesMergedInto(site).stream()).toList();
         Map<Integer, MonetaryAmount> nets = new HashMap<>();
         invoices.forEach(invoice -> nets.put(invoice.payment(),
                 first && (invoice.sites().isEmpty() || agreement.part().isEmpty())
                         ? invoice.totals().net()
-                        : invoice.netAt(site)));
+                        : known.stream().map(invoice::netAt).reduce(MonetaryAmount::add).orElseThrow()));
         return new Invoiced(nets);
     }
 
