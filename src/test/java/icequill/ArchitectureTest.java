@@ -230,7 +230,7 @@ class ArchitectureTest {
                 + " files.yaml request party explain");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
         room(arrows, "web.run",
-                "web.page web.door office office.billing office.care office.register answer answer.paper"
+                "web.page web.door office office.asking office.billing office.care office.register answer answer.paper"
                         + " answer.price answer.today files.disk shop party");
         room(arrows, "web",
                 "web.offer web.run web.rates web.visit web.page web.door office.quoting office.billing office.care office.register answer"
