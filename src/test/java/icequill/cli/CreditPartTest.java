@@ -108,8 +108,11 @@ class CreditPartTest {
         BookShop shop = BookShop.in(temporary.resolve("shop"), Database.SQLITE);
         String lantern = "agreements/lantern-coffee.yaml";
         Path file = shop.folder().resolve(lantern);
-        String sites = "sites:\n  - {site: lantern-main-street, agreed: {price: 1000.00, from: an offer}}\n"
-                + "  - {site: lantern-ceniza, agreed: {price: 365.00, from: an offer}}\n";
+        String sites = """
+                sites:
+                  - {site: lantern-main-street, agreed: {price: 1000.00, from: an offer}}
+                  - {site: lantern-ceniza, agreed: {price: 365.00, from: an offer}}
+                """;
         String text = Files.readString(file).replaceFirst("(?s)changes:.*", "").replaceFirst("(?s)sites:.*(?=tier:)",
                 sites).replace("billing: quarterly", "billing: yearly");
         Files.writeString(file, text);
