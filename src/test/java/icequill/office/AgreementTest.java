@@ -375,9 +375,11 @@ class AgreementTest {
         Files.writeString(depot, Files.readString(depot) + "season: [february, march, april, may]\n");
         Path file = folder.resolve(LANTERN);
         Files.writeString(file, Files.readString(file).replaceFirst("(?s)changes:.*", "").replaceFirst(
-                "(?s)sites:.*(?=tier:)",
-                "sites:\n  - {site: lantern-main-street, agreed: {price: 400.00, from: an offer}}\n"
-                        + "  - {site: lantern-depot, agreed: {price: 400.00, from: an offer}}\n"));
+                "(?s)sites:.*(?=tier:)", """
+                        sites:
+                          - {site: lantern-main-street, agreed: {price: 400.00, from: an offer}}
+                          - {site: lantern-depot, agreed: {price: 400.00, from: an offer}}
+                        """));
 
         assertThat(PrintedQuote.of(DemoShop.office(folder).plans()
                 .agreement(FormName.file(file), options(DAY)).orElseThrow().files().getFirst()).flowing())
