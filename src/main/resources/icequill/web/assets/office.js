@@ -61,9 +61,6 @@
         setTimeout(watch, 700);
     };
     if (watched) setTimeout(watch, 700);
-        }, 700);
-    };
-    watch();
 
     // A field with a list is a combobox of the ARIA authoring practices: letters find, arrows move, Enter takes, Escape closes.
     const plain = text => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
