@@ -47,8 +47,7 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
 
     /** The same by the rates and templates of its folder, whatever is in force. */
     public static ShopBook byFolder(Path folder, Clock clock) {
-        return new ShopBook(folder, BookSettings.of(folder), RatesOnce.ofFolder(), clock, Optional.empty(),
-                Optional.empty(), List.of());
+        return of(folder, clock).byItsFolder();
     }
 
     /** The same by the rates and templates of its folder, whatever is in force. */
