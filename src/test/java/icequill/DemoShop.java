@@ -2,6 +2,7 @@ package icequill;
 
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
+import icequill.ledger.Database;
 import icequill.office.Office;
 import icequill.office.register.ImportOffice;
 import icequill.problem.Problem;
@@ -16,6 +17,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -54,6 +56,28 @@ public final class DemoShop {
         }
     }
 
+    /** The same with its book in a database. On a server no rates are in force yet. */
+    public static Path in(Path folder, Database database) {
+        return database == Database.SQLITE
+                ? in(folder)
+                : onServer(files(folder), Database.copyOf("demo_shop", DemoShop::fill));
+    }
+
+    /** Makes the book of a shop be on a server, at that address. */
+    public static Path onServer(Path folder, String url) {
+        try {
+            Files.writeString(folder.resolve("shop.yaml"), "\nbook:\n  database: " + url + "\n",
+                    StandardOpenOption.APPEND);
+            return folder;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private static void fill(String url) {
+        imported(onServer(files(SharedFolder.made("icequill-server-shop")), url));
+    }
+
     /** The same without a book. */
     public static Path files(Path folder) {
         ShippedFiles.copyDemo(folder).orElseThrow();
@@ -64,6 +88,22 @@ public final class DemoShop {
     public static void imported(Path folder) {
         ImportOffice.of(ShopBook.of(folder, CLOCK))
                 .run(files(folder, IN_BOOK), false).orElseThrow();
+    }
+
+    /** The same of a shop with a book, which knows all that was not changed. */
+    public static void changed(Path folder) {
+        ImportOffice.of(ShopBook.of(folder, CLOCK))
+                .run(files(folder, IN_BOOK).stream().filter(file -> isChanged(folder, file)).toList(), false)
+                .orElseThrow();
+    }
+
+    private static boolean isChanged(Path folder, Path file) {
+        try {
+            Path before = BASE.resolve(folder.relativize(file));
+            return Files.notExists(before) || Files.mismatch(before, file) >= 0;
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     /** The shop with the sites and agreements that lie beside it, as they are now. */

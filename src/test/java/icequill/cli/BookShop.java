@@ -12,7 +12,6 @@ import icequill.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -25,12 +24,10 @@ record BookShop(Path folder) {
 
     /** A new one whose book is in a database. */
     static BookShop in(Path folder, Database database) throws IOException {
-        if (database == Database.SQLITE) {
-            return new BookShop(DemoShop.in(folder));
+        BookShop shop = new BookShop(DemoShop.in(folder, database));
+        if (database == Database.POSTGRESQL) {
+            shop.json("rates", "adopt", "--yes");
         }
-        BookShop shop = empty(folder, database);
-        DemoShop.imported(folder);
-        shop.json("rates", "adopt", "--yes");
         return shop;
     }
 
@@ -38,21 +35,19 @@ record BookShop(Path folder) {
     static BookShop empty(Path folder, Database database) throws IOException {
         DemoShop.files(folder);
         if (database.place(folder) instanceof BookPlace.OnServer(String url, Path papers)) {
-            Files.writeString(folder.resolve("shop.yaml"), "\nbook:\n  database: " + url + "\n",
-                    StandardOpenOption.APPEND);
+            DemoShop.onServer(folder, url);
         }
         return new BookShop(folder);
     }
 
     /** Two offices with folders of their own that share a book on a server, which has customers and sites. */
     static List<BookShop> offices(Path folder) throws IOException {
-        BookShop north = empty(folder.resolve("north"), Database.POSTGRESQL);
+        BookShop north = new BookShop(DemoShop.in(folder.resolve("north"), Database.POSTGRESQL));
         Path settings = north.folder().resolve("shop.yaml");
         String shared = Files.readString(settings);
         Files.writeString(settings, shared.replace("book:\n", "book:\n  office: north\n"));
         BookShop south = new BookShop(DemoShop.files(folder.resolve("south")));
         Files.writeString(south.folder().resolve("shop.yaml"), shared.replace("book:\n", "book:\n  office: south\n"));
-        DemoShop.imported(north.folder());
         return List.of(north, south);
     }
 

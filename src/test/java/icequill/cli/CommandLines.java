@@ -17,14 +17,20 @@ final class CommandLines {
     private static final Pattern REMARK = Pattern.compile("(?<=\\S) {2,}.*");
     private static final Pattern REDIRECTED = Pattern.compile(" > .*");
 
+    private static final List<CommandLine> ALL = collected();
+
     private CommandLines() {
     }
 
-    /** Every command that does something. */
+    /** Every command that does something; to look at, not to run. */
     static List<CommandLine> all() {
+        return ALL;
+    }
+
+    private static List<CommandLine> collected() {
         List<CommandLine> found = new ArrayList<>();
         collect(Main.commands(Clock.systemUTC()), found);
-        return found;
+        return List.copyOf(found);
     }
 
     private static void collect(CommandLine line, List<CommandLine> found) {

@@ -97,7 +97,7 @@ class EarlyPaymentTest {
         BookedPaper paper = issued("net", false, "", shop -> {
             replace(shop.resolve("sites/pennon-wharf-taproom.yaml"), "customer:\n",
                     "customer:\n  paymentDays: " + days + "\n");
-            DemoShop.imported(shop);
+            DemoShop.changed(shop);
         });
 
         assertThat(invoice(paper).totals().early().map(early -> Amounts.plain(early.gross())))
@@ -188,7 +188,6 @@ class EarlyPaymentTest {
                 sold: {on: 2026-05-20, way: shipped}
                 lines: [{text: rebuilt compressor, class: parts, price: 1000.00, cost: 700.00}]
                 """);
-        DemoShop.imported(shop);
         RecordOffice.of(shop, CLOCK).record(FormName.file(form)).orElseThrow();
         change.accept(shop);
         return shop;

@@ -294,7 +294,7 @@ class PartialCreditBillsTest {
                           - {id: ring, name: {en: ring, es: aro}, class: parts, unit: ea, cost: 0.50, price: 1.10}
                         """);
         Path visit = Files.writeString(shop.resolve("visits/many-rates.yaml"), text);
-        DemoShop.imported(shop);
+        DemoShop.changed(shop);
         RecordOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow();
         return shop;
     }

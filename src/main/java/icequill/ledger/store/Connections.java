@@ -6,7 +6,6 @@ import icequill.files.disk.OwnersOnly;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Properties;
@@ -33,17 +32,34 @@ public final class Connections implements AutoCloseable {
     private static final long BUSY_MILLISECONDS = TimeUnit.SECONDS.toMillis(10);
 
     private final Dialect dialect;
-    private final HikariDataSource writing;
-    private final HikariDataSource reading;
+    private final DataSource writing;
     private final Jdbi writer;
     private final Jdbi reader;
+    private final Jdbi afresh;
+    private final Runnable closing;
 
-    private Connections(Dialect dialect, HikariDataSource writing, HikariDataSource reading) {
-        this.dialect = dialect;
-        this.writing = writing;
-        this.reading = reading;
-        this.writer = over(writing::getConnection);
-        this.reader = over(reading::getConnection);
+    /** To a file. */
+    private Connections(SQLiteDataSource file, FileConnections writers, FileConnections readers) {
+        this.dialect = Dialect.SQLITE;
+        this.writing = file;
+        this.writer = over(writers);
+        this.reader = over(readers);
+        this.afresh = over(file::getConnection);
+        this.closing = () -> {
+            readers.close();
+            writers.close();
+        };
+    }
+
+    /** To a server. */
+    private Connections(String url, HikariDataSource server) {
+        this.dialect = Dialect.POSTGRESQL;
+        this.writing = server;
+        this.writer = over(server::getConnection);
+        this.reader = writer;
+        // Past the pool, which goes on trying for half a minute where the server is gone.
+        this.afresh = over(() -> DriverManager.getConnection(url));
+        this.closing = server::close;
     }
 
     private static Jdbi over(ConnectionFactory connecting) {
@@ -52,7 +68,7 @@ public final class Connections implements AutoCloseable {
     }
 
     /**
-     * Connects once at first, since the pools try for half a minute before they say what is wrong.
+     * Connects once at first, since a pool tries for half a minute before it says what is wrong.
      *
      * @throws ConnectionException when that fails
      * @throws UncheckedIOException when a file of the database cannot be made
@@ -77,9 +93,9 @@ public final class Connections implements AutoCloseable {
         return writer;
     }
 
-    /** Past the pool, which goes on trying for half a minute where a server is gone. */
+    /** By a connection of its own for each time. */
     public Jdbi afresh() {
-        return over(() -> DriverManager.getConnection(writing.getJdbcUrl()));
+        return afresh;
     }
 
     public Jdbi reader() {
@@ -88,8 +104,7 @@ public final class Connections implements AutoCloseable {
 
     @Override
     public void close() {
-        reading.close();
-        writing.close();
+        closing.run();
     }
 
     /** To a file that may not be written to, as it is; whatever would change it fails. */
@@ -99,12 +114,9 @@ public final class Connections implements AutoCloseable {
         config.setReadOnly(true);
         // What was not carried over from the file beside it yet is seen only if others might be writing.
         SQLiteDataSource source = source(database, isWhole(database) ? "?immutable=1" : "?mode=ro", config);
-        tried(source::getConnection);
-        HikariConfig readers = pool(READERS);
-        readers.setDataSource(source);
-        readers.setReadOnly(true);
-        HikariDataSource both = new HikariDataSource(readers);
-        return new Connections(Dialect.SQLITE, both, both);
+        FileConnections both = new FileConnections(source, READERS, "");
+        tried(both);
+        return new Connections(source, both, both);
     }
 
     private static Connections toFile(Path database) {
@@ -113,14 +125,11 @@ public final class Connections implements AutoCloseable {
         SQLiteConfig writes = sqlite();
         writes.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         SQLiteConfig reads = sqlite();
-        SQLiteDataSource source = source(database, "", reads);
-        tried(source::getConnection);
-        HikariConfig readers = pool(READERS);
-        readers.setDataSource(source);
-        readers.setConnectionInitSql("PRAGMA query_only = 1");
-        HikariConfig writer = pool(1);
-        writer.setDataSource(source(database, "", writes));
-        return new Connections(Dialect.SQLITE, new HikariDataSource(writer), new HikariDataSource(readers));
+        SQLiteDataSource read = source(database, "", reads);
+        SQLiteDataSource written = source(database, "", writes);
+        FileConnections readers = new FileConnections(read, READERS, "PRAGMA query_only = 1");
+        tried(readers);
+        return new Connections(written, new FileConnections(written, 1, ""), readers);
     }
 
     /** Whether no entries stand in the log beside the file still. */
@@ -145,15 +154,9 @@ public final class Connections implements AutoCloseable {
         }
     }
 
-    /** A way to connect. */
-    @FunctionalInterface
-    private interface Way {
-        Connection connect() throws SQLException;
-    }
-
-    private static void tried(Way way) {
+    private static void tried(ConnectionFactory way) {
         try {
-            way.connect().close();
+            way.closeConnection(way.openConnection());
         } catch (SQLException failed) {
             throw new ConnectionException(failed);
         }
@@ -178,24 +181,18 @@ public final class Connections implements AutoCloseable {
 
     private static Connections toServer(String url) {
         tried(() -> DriverManager.getConnection(url));
-        HikariConfig config = pool(SERVER_CONNECTIONS);
+        HikariConfig config = new HikariConfig();
+        config.setMaximumPoolSize(SERVER_CONNECTIONS);
+        // Made when first asked for.
+        config.setMinimumIdle(0);
+        config.setInitializationFailTimeout(-1);
+        config.setConnectionTimeout(TimeUnit.SECONDS.toMillis(30));
         config.setJdbcUrl(url);
         // Compiling a query takes longer than any of ours runs.
         config.setConnectionInitSql("SET jit = off");
         Properties properties = new Properties();
         properties.setProperty("ApplicationName", Holder.self().text());
         config.setDataSourceProperties(properties);
-        HikariDataSource both = new HikariDataSource(config);
-        return new Connections(Dialect.POSTGRESQL, both, both);
-    }
-
-    /** Connections are made when first asked for. */
-    private static HikariConfig pool(int most) {
-        HikariConfig config = new HikariConfig();
-        config.setMaximumPoolSize(most);
-        config.setMinimumIdle(0);
-        config.setInitializationFailTimeout(-1);
-        config.setConnectionTimeout(TimeUnit.SECONDS.toMillis(30));
-        return config;
+        return new Connections(url, new HikariDataSource(config));
     }
 }

@@ -6,7 +6,6 @@ import icequill.DemoShop;
 import icequill.answer.BookedPaper;
 import icequill.ledger.Database;
 import icequill.ledger.entries.SiteEntry;
-import icequill.ledger.store.BookPlace;
 import icequill.money.Amounts;
 import icequill.office.care.RatesOffice;
 import icequill.problem.Code;
@@ -17,7 +16,6 @@ import icequill.shop.ShopBook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -134,12 +132,7 @@ class ChangedMeanwhileAttackTest {
     }
 
     private Path shop(Database database) throws IOException {
-        Path shop = DemoShop.files(folder.resolve("shop"));
-        if (database.place(shop) instanceof BookPlace.OnServer(String url, Path papers)) {
-            Files.writeString(shop.resolve("shop.yaml"), "\nbook:\n  database: " + url + "\n",
-                    StandardOpenOption.APPEND);
-        }
-        DemoShop.imported(shop);
+        Path shop = DemoShop.in(folder.resolve("shop"), database);
         if (database == Database.POSTGRESQL) {
             RatesOffice.of(shop, CLOCK).adopt(true).orElseThrow();
         }

@@ -79,7 +79,7 @@ class PartialCreditTest {
                           - {name: Ada Quill, grade: lead, arrived: 2026-06-09T09:00, left: 2026-06-09T09:20, on: repair, outcome: goodwill}
                         lines: [{material: clip, amount: 1}, {material: pin, amount: 1}, {material: ring, amount: 1}]
                         """);
-        DemoShop.imported(shop);
+        DemoShop.changed(shop);
         RecordOffice.of(shop, CLOCK).record(FormName.file(visit)).orElseThrow();
         return shop;
     }
