@@ -100,8 +100,8 @@ class ArchitectureTest {
         room(arrows, "rates", "agreement work party money");
         room(arrows, "planner", "work");
         room(arrows, "pricer", "rates agreement work party explain money");
-        // work, because taxability goes by class of work
-        room(arrows, "tax", "pricer work party explain money");
+        // work, because taxability goes by class of work; rates, because a place may have prices shown with their tax
+        room(arrows, "tax", "pricer rates work party explain money");
         room(arrows, "forecast.stops", "");
         room(arrows, "forecast.charges", "forecast.stops");
         room(arrows, "forecast", "forecast.charges forecast.stops money");

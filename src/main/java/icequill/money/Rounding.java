@@ -18,6 +18,8 @@ public enum Rounding {
     SURCHARGE,
     /** Tax, once per rate on the summed base, or once per line, as the shop chose. */
     TAX,
+    /** What a price that is shown with its tax comes to without it. */
+    BEFORE_TAX,
     /** What a line costs the shop. */
     COST,
     /** What is paid before work begins. */

@@ -9,11 +9,9 @@ import icequill.tax.TaxPlace;
 import icequill.tax.TaxPlace.Regime;
 import icequill.tax.TaxTotal;
 import icequill.tax.TaxTotals;
-import icequill.tax.Taxable;
 import icequill.tax.TaxedVisit;
 import icequill.visits.ChargeSheet;
 import java.util.List;
-import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -35,15 +33,11 @@ record TotalsTogether(List<ChargeSheet> sheets) {
         List<Totals> each = sheets.stream().map(ChargeSheet::totals).toList();
         MonetaryAmount net = Amounts.sum(each.stream().map(Totals::net).toList(), currency);
         List<TaxTotal> taxes = TaxTotals.of(sheets.stream().map(ChargeSheet::taxed)
-                .flatMap(TotalsTogether::taxables).toList(), first.place().basis(shops), currency);
+                .flatMap(taxed -> taxed.taxables().stream()).toList(), first.place().basis(shops), currency);
         MonetaryAmount tax = Amounts.sum(taxes.stream().map(TaxTotal::tax).toList(), currency);
         return new Totals(Amounts.sum(each.stream().map(Totals::lines).toList(), currency),
                 each.stream().flatMap(totals -> totals.discount().stream()).reduce(TotalsTogether::together), net,
                 first.place(), taxes, tax, net.add(tax));
-    }
-
-    private static Stream<Taxable> taxables(TaxedVisit taxed) {
-        return taxed.lines().stream().flatMap(line -> line.rate().map(rate -> new Taxable(rate, line.base())).stream());
     }
 
     private static Totals.Discount together(Totals.Discount one, Totals.Discount other) {

@@ -34,6 +34,10 @@ import java.util.stream.Stream;
 public record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place, PlanScope scope,
         Beside beside) {
 
+    public PlanSetting {
+        rates = place.shown(rates, shop.taxBasis());
+    }
+
     /** With the machines that the scope names, or all where it names none. */
     public static PlanSetting of(Shop shop, Site whole, Rates rates, TaxPlace place, PlanScope scope) {
         Set<String> machines = new LinkedHashSet<>(scope.machines().isEmpty()

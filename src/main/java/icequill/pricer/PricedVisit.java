@@ -7,11 +7,28 @@ import java.util.stream.IntStream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
-/** All lines of a visit with their prices, before tax. */
-public record PricedVisit(CurrencyUnit currency, List<PricedLine> lines, Optional<SharedDiscount> discount) {
+/**
+ * All lines of a visit with their prices, before tax.
+ *
+ * @param shown what each line was shown at with its tax, less its share of the discount; empty where prices are shown before tax
+ */
+public record PricedVisit(CurrencyUnit currency, List<PricedLine> lines, Optional<SharedDiscount> discount,
+        List<MonetaryAmount> shown) {
 
     public PricedVisit {
         lines = List.copyOf(lines);
+        shown = List.copyOf(shown);
+    }
+
+    /** At prices that are shown before tax. */
+    public PricedVisit(CurrencyUnit currency, List<PricedLine> lines, Optional<SharedDiscount> discount) {
+        this(currency, lines, discount, List.of());
+    }
+
+    /** Whether something is furnished on the visit, and not only taken back. */
+    public boolean furnishes() {
+        return lines.stream().anyMatch(line -> line.chargeClass().isFurnished() && line.outcome().isDone()
+                && !line.net().isNegative());
     }
 
     /** The lines' nets, less the document discount. */

@@ -75,7 +75,8 @@ public final class Pricer {
 
     /** The price, or that more is taken back than is charged. */
     private static Validated<PricedVisit> billable(ResolvedVisit bound) {
-        PricedVisit priced = price(bound);
+        PricedVisit shown = price(bound);
+        PricedVisit priced = bound.rates().included().map(tax -> new BeforeTax(shown, tax).priced()).orElse(shown);
         return priced.net().isNegative()
                 ? Validated.invalid(new Problem(Code.OUT_OF_RANGE,
                         bound.own().stream().findFirst().map(own -> own.line().place()).orElse(Place.NOWHERE),

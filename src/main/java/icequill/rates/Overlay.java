@@ -13,7 +13,7 @@ record Overlay(Rates rates, RateSheet sheet) {
 
     Rates laid() {
         return new Rates(rates.currency(), labor(), serviceCall(), materials(), rates.tasks(), adjustments(),
-                rates.plans(), rates.agreed().under(sheet));
+                rates.plans(), rates.agreed().under(sheet), rates.included());
     }
 
     private LaborRates labor() {

@@ -24,31 +24,39 @@ import javax.money.CurrencyUnit;
  * All prices of one day, plain: nothing in them depends on a date any more.
  *
  * @param agreed which of them are not the shop's own
+ * @param included what of them is tax; empty where they are before tax
  */
 public record Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates serviceCall, List<Material> materials,
         List<Task> tasks, Adjustments adjustments, Plans plans,
-        Agreed agreed) {
+        Agreed agreed, Optional<IncludedTax> included) {
 
     public Rates {
         materials = List.copyOf(materials);
         tasks = List.copyOf(tasks);
     }
 
-    /** All the shop's own. */
+    /** All the shop's own, before tax. */
     public Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates serviceCall, List<Material> materials,
             List<Task> tasks, Adjustments adjustments, Plans plans) {
-        this(currency, labor, serviceCall, materials, tasks, adjustments, plans, Agreed.NOTHING);
+        this(currency, labor, serviceCall, materials, tasks, adjustments, plans, Agreed.NOTHING,
+                Optional.empty());
     }
 
     /** The same with one labor band at all hours. */
     public Rates within(Band band) {
-        return new Rates(currency, labor.within(band), serviceCall, materials, tasks, adjustments, plans, agreed);
+        return new Rates(currency, labor.within(band), serviceCall, materials, tasks, adjustments, plans, agreed,
+                included);
     }
 
     /** The same without discounts of rate sheets: a plan has its own. */
     public Rates withoutAgreedDiscounts() {
         return new Rates(currency, labor, serviceCall, materials, tasks, adjustments, plans,
-                new Agreed(agreed.names(), List.of()));
+                new Agreed(agreed.names(), List.of()), included);
+    }
+
+    /** The same as prices that are shown with their tax. */
+    public Rates including(IncludedTax tax) {
+        return new Rates(currency, labor, serviceCall, materials, tasks, adjustments, plans, agreed, Optional.of(tax));
     }
 
     public Optional<Material> material(String id) {

@@ -8,6 +8,7 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.request.BrushingRequest;
+import icequill.tax.TaxPlace;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -32,8 +33,15 @@ public record BrushingLoader(ShopFolder folder) {
         Optional<BrushingRequest> request = folder.brushing(form);
         Optional<Site> site = request.flatMap(found -> folder.site(found.site(), found.place()));
         Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day, site)));
+        Optional<TaxPlace> place = site.flatMap(where -> folder.taxPlace(where, day, new Problems()));
         site.ifPresent(where -> problems.addAll(BrushingContext.unknown(request.orElseThrow(), where)));
-        return site.flatMap(where -> rates.map(prices -> new BrushingContext(folder.shop().orElseThrow(), where, prices,
-                request.orElseThrow(), folder.forecast(day), folder.energy())));
+        return site.flatMap(where -> rates
+                .map(prices -> new BrushingContext(folder.shop().orElseThrow(), where, shown(prices, place),
+                        request.orElseThrow(), folder.forecast(day), folder.energy())));
+    }
+
+    /** What it saves is told before tax. */
+    private Rates shown(Rates prices, Optional<TaxPlace> place) {
+        return place.map(found -> found.shown(prices, folder.shop().orElseThrow().taxBasis())).orElse(prices);
     }
 }

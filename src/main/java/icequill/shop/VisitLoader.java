@@ -69,13 +69,14 @@ public record VisitLoader(ShopFolder folder) {
         visit.ifPresent(found -> problems.addAll(
                 ShopDay.likely(found.day(), found.place(), "the day of the visit").problems()));
         Optional<Site> site = visit.flatMap(found -> folder.site(found.site(), found.place()));
+        Optional<TaxPlace> place = visit.flatMap(found -> site
+                .flatMap(where -> folder.taxPlace(found, where, problems)));
         Optional<Rates> rates = visit.flatMap(found -> folder.schedule()
-                .flatMap(schedule -> problems.take(schedule.asOf(day.apply(found), site))));
+                .flatMap(schedule -> problems.take(schedule.asOf(day.apply(found), site))))
+                .map(prices -> shown(prices, place));
         Optional<VisitTerms> terms = visit.flatMap(found -> site.map(where -> new VisitTerms(found, where,
                 inForce(where, found.day(), problems)).ordered()));
         Optional<PricedVisit> priced = terms.flatMap(found -> rates.flatMap(prices -> price(found, prices, problems)));
-        Optional<TaxPlace> place = visit.flatMap(found -> site
-                .flatMap(where -> folder.taxPlace(found, where, problems)));
         if (priced.isEmpty() || place.isEmpty()) {
             return Optional.empty();
         }
@@ -84,6 +85,10 @@ public record VisitLoader(ShopFolder folder) {
                 visit.orElseThrow().day());
         return Optional.of(new VisitContext(shop, site.orElseThrow(), terms.orElseThrow().visit(), rates.orElseThrow(),
                 taxed, terms.orElseThrow()));
+    }
+
+    private Rates shown(Rates prices, Optional<TaxPlace> place) {
+        return folder.shop().flatMap(shop -> place.map(found -> found.shown(prices, shop.taxBasis()))).orElse(prices);
     }
 
     /** The agreements of a site that run on a day, by id. */

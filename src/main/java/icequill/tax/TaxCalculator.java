@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /** Taxes priced visits. Stateless. */
@@ -33,15 +34,17 @@ public final class TaxCalculator {
      */
     public static TaxedVisit tax(PricedVisit priced, TaxPlace place, TaxBasis basis, Customer customer, LocalDate day) {
         Exemption exemption = Exemption.of(customer, place, day);
-        boolean partsFurnished = priced.lines().stream()
-                .anyMatch(line -> line.chargeClass().isFurnished() && line.outcome().isDone()
-                        && !line.net().isNegative());
+        boolean partsFurnished = priced.furnishes();
         List<LineTax> lines = IntStream.range(0, priced.lines().size())
                 .mapToObj(i -> line(priced, i, place, exemption, partsFurnished)).toList();
         List<Taxable> taxables = lines.stream()
-                .flatMap(line -> line.rate().map(rate -> new Taxable(rate, line.base())).stream()).toList();
+                .flatMap(line -> line.taxable().stream()).toList();
+        Stream<Phrase> shown = lines.stream().anyMatch(line -> line.shown().isPresent())
+                ? Stream.of(Phrase.of("remark.prices-include-tax"))
+                : Stream.of();
         return new TaxedVisit(priced, place, lines, TaxTotals.of(taxables, place.basis(basis), priced.currency()),
-                exemption.remarks(priced.lines().stream().map(PricedLine::chargeClass).toList()));
+                Stream.concat(exemption.remarks(priced.lines().stream().map(PricedLine::chargeClass).toList()).stream(),
+                        shown).toList());
     }
 
     private static LineTax line(PricedVisit priced, int index, TaxPlace place, Exemption exemption,
@@ -56,7 +59,9 @@ public final class TaxCalculator {
         Verdict usual = Verdict.of(rule, line.chargeClass(), place.regime(), partsFurnished);
         Verdict verdict = exemption.best(line.chargeClass())
                 .map(held -> usual.under(held.certificate(), held.relief(), line.chargeClass())).orElse(usual);
-        return new LineTax(how.amount(priced.currency()), how, verdict.rate(), verdict.why());
+        return new LineTax(how.amount(priced.currency()), how, verdict.rate(), verdict.why(),
+                verdict.rate().filter(rate -> rate.category().isTaxed() && rate.equals(rule.rate()))
+                        .flatMap(rate -> priced.shown().stream().skip(index).findFirst()));
     }
 
     /** The rate that applies to a line, and why. */

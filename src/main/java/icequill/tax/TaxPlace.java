@@ -4,10 +4,15 @@ import icequill.party.TaxBasis;
 import icequill.party.Wording;
 import icequill.problem.Check;
 import icequill.problem.Place;
+import icequill.rates.IncludedTax;
+import icequill.rates.Rates;
 import icequill.work.ChargeClass;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The tax rules of one place.
@@ -17,11 +22,12 @@ import java.util.Optional;
  * @param rules for every class
  * @param ownAdvances when deposits and what is held back are taxed; empty where it is as usual for the kind of tax
  * @param earlyPaymentReducesTax whether tax is due only on what who pays early pays; it is not where nothing is said
+ * @param pricesIncludeTax whether the shop's prices are shown with the tax of this place; they are not where nothing is said
  * @param reliefs how far certificates free of tax; empty where each frees of all of it
  */
 public record TaxPlace(String id, Wording name, Regime regime, String state, Map<ChargeClass, Rule> rules,
-        Optional<Advances> ownAdvances, Optional<Boolean> earlyPaymentReducesTax, Optional<Reliefs> reliefs,
-        Place place) {
+        Optional<Advances> ownAdvances, Optional<Boolean> earlyPaymentReducesTax,
+        Optional<Boolean> pricesIncludeTax, Optional<Reliefs> reliefs, Place place) {
 
     /** The two kinds of tax on sales. */
     public enum Regime {
@@ -50,6 +56,25 @@ public record TaxPlace(String id, Wording name, Regime regime, String state, Map
     /** The basis that tax is figured by here; VAT is always figured by invoice. */
     public TaxBasis basis(TaxBasis shops) {
         return regime == Regime.VAT ? TaxBasis.INVOICE : shops;
+    }
+
+    /** Prices as they are shown here: with their tax, where the place has it so. */
+    public Rates shown(Rates rates, TaxBasis shops) {
+        return pricesIncludeTax.orElse(false) ? rates.including(included(basis(shops))) : rates;
+    }
+
+    private IncludedTax included(TaxBasis basis) {
+        Map<ChargeClass, IncludedTax.Part> byClass = new EnumMap<>(ChargeClass.class);
+        Set<ChargeClass> ifFurnished = EnumSet.noneOf(ChargeClass.class);
+        rules.forEach((chargeClass, rule) -> {
+            if (rule.taxability() == Taxability.TAXABLE || rule.taxability() == Taxability.TAXABLE_IF_PARTS_ON_VISIT) {
+                byClass.put(chargeClass, new IncludedTax.Part(rule.rate().id(), rule.rate().total()));
+            }
+            if (rule.taxability() == Taxability.TAXABLE_IF_PARTS_ON_VISIT) {
+                ifFurnished.add(chargeClass);
+            }
+        });
+        return new IncludedTax(byClass, ifFurnished, basis == TaxBasis.ITEM);
     }
 
     /** A rate of this place under its name. */

@@ -32,15 +32,42 @@ public final class TaxTotals {
      * allowed for US sales tax (Streamlined Sales and Use Tax Agreement, section 324).
      */
     public static List<TaxTotal> of(List<Taxable> amounts, TaxBasis basis, CurrencyUnit currency) {
-        Map<TaxRate, List<MonetaryAmount>> byRate = new LinkedHashMap<>();
-        amounts.forEach(amount -> byRate.computeIfAbsent(amount.rate(), rate -> new ArrayList<>()).add(amount.base()));
+        Map<TaxRate, List<Taxable>> byRate = new LinkedHashMap<>();
+        amounts.forEach(amount -> byRate.computeIfAbsent(amount.rate(), rate -> new ArrayList<>()).add(amount));
         return byRate.entrySet().stream().map(entry -> total(entry.getKey(), entry.getValue(), basis, currency))
                 .toList();
     }
 
-    private static TaxTotal total(TaxRate rate, List<MonetaryAmount> bases, TaxBasis basis, CurrencyUnit currency) {
-        List<TaxedPart> parts = bases.stream().map(TaxedPart::all).toList();
-        return total(rate, Amounts.sum(bases, currency), parts, explained(rate, parts, basis));
+    private static TaxTotal total(TaxRate rate, List<Taxable> amounts, TaxBasis basis, CurrencyUnit currency) {
+        List<TaxedPart> onTop = parts(amounts.stream().filter(amount -> amount.shown().isEmpty()));
+        List<Taxable> within = amounts.stream().filter(amount -> amount.shown().isPresent()).toList();
+        Optional<Explanation> taxOnTop = onTop.isEmpty()
+                ? Optional.empty()
+                : Optional.of(explained(rate, onTop, basis));
+        Optional<Explanation> included = within.isEmpty() ? Optional.empty() : Optional.of(included(within, currency));
+        Explanation how = Stream.concat(taxOnTop.stream(), included.stream()).reduce(TaxTotals::together).orElseThrow();
+        return total(rate, sum(amounts.stream().map(Taxable::base), currency), parts(amounts.stream()), how);
+    }
+
+    private static List<TaxedPart> parts(Stream<Taxable> amounts) {
+        return amounts.map(amount -> TaxedPart.all(amount.base())).toList();
+    }
+
+    private static MonetaryAmount sum(Stream<MonetaryAmount> amounts, CurrencyUnit currency) {
+        return Amounts.sum(amounts.toList(), currency);
+    }
+
+    /** What was shown, less what it comes to without its tax. */
+    private static Explanation included(List<Taxable> within, CurrencyUnit currency) {
+        return Explanation.of(
+                Figure.price(sum(within.stream().flatMap(amount -> amount.shown().stream()), currency), "")
+                        .minus(Figure.price(sum(within.stream().map(Taxable::base), currency), "")),
+                Phrase.of("reason.tax-included"));
+    }
+
+    private static Explanation together(Explanation one, Explanation other) {
+        return new Explanation(one.figure().plus(other.figure()),
+                Stream.concat(one.reasons().stream(), other.reasons().stream()).toList());
     }
 
     /** The tax on parts of lines at one rate; at least one, all of one currency. */

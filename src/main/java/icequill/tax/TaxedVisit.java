@@ -26,8 +26,13 @@ public record TaxedVisit(PricedVisit priced, TaxPlace place, List<LineTax> lines
     public TaxedVisit namingPlace() {
         return new TaxedVisit(priced, place,
                 lines.stream().map(line -> new LineTax(line.base(), line.how(),
-                        line.rate().map(place::named), line.why())).toList(),
+                        line.rate().map(place::named), line.why(), line.shown())).toList(),
                 totals.stream().map(total -> total.at(place)).toList(), remarks);
+    }
+
+    /** What of it is of some tax category. */
+    public List<Taxable> taxables() {
+        return lines.stream().flatMap(line -> line.taxable().stream()).toList();
     }
 
     public MonetaryAmount tax() {

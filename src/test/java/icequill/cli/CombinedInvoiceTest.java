@@ -119,6 +119,31 @@ class CombinedInvoiceTest {
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
+    /**
+     * Prices that are shown with tax: 150.00 comes to 137.77 at 8.875 %, so that 300.00 hold 24.46; 275.50 to 257.48 at 7 %. In all
+     * 575.50, as it was shown.
+     */
+    @Test
+    void pricesShownWithTax_comeToWhatWasShown() throws IOException {
+        BookShop shop = shop(Database.SQLITE, "shop");
+        Path taxes = shop.folder().resolve("pricing/taxes.yaml");
+        Files.writeString(taxes, Files.readString(taxes).replace("    system: sales-tax\n",
+                "    system: sales-tax\n    pricesIncludeTax: true\n"));
+
+        shop.json("invoice", "issue", "may", "june", "july", "--together", "--date", "2026-07-10");
+
+        JsonNode amounts = shop.json("show", NUMBER).path("paper").path("amounts");
+        assertThat(amounts.path("net").asString()).isEqualTo("533.02");
+        assertThat(amounts.path("taxes")).extracting(tax -> tax.path("base").asString() + " "
+                + tax.path("amount").asString()).containsExactly("275.54 24.46", "257.48 18.02");
+        assertThat(amounts.path("gross").asString()).isEqualTo("575.50");
+        shop.json("paper", "reprint", NUMBER, "--html");
+        assertThat(Files.readString(shop.folder().resolve("papers/" + NUMBER + ".html")))
+                .containsOnlyOnce("Our prices are shown with tax.")
+                .contains("what was shown with the tax, less what it comes to without it");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
     @Test
     void paper_tellsVisitByVisit_andAddsUp() throws IOException {
         BookShop shop = shop(Database.SQLITE, "shop");

@@ -1,5 +1,6 @@
 package icequill.einvoice;
 
+import static icequill.RatesFixture.USD;
 import static icequill.RatesFixture.rates;
 import static icequill.RatesFixture.site;
 import static icequill.RatesFixture.usd;
@@ -15,6 +16,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.AllRules;
 import icequill.VisitBuilder;
 import icequill.document.Bill;
+import icequill.explain.HowReader;
+import icequill.money.Amounts;
 import icequill.money.Reduction;
 import icequill.party.SalesTaxEncoding;
 import icequill.party.Shop;
@@ -40,6 +43,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import javax.money.MonetaryAmount;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -72,6 +76,32 @@ class AnyVisitTest {
     void byAllRules_anyVisit_isValidAndWorksOut(@ForAll("longVisits") Visit visit) throws Exception {
         assertRight(bill(visit, VAT, TaxBasis.INVOICE, BillBuilder.vat().shop(), AllRules.rates()));
         assertRight(bill(visit, SALES_TAX, TaxBasis.ITEM, BillBuilder.salesTax().shop(), AllRules.rates()));
+    }
+
+    /** Prices that are shown with tax: whatever is billed comes to what was shown, to the cent, and every figure tells so. */
+    @Property(seed = "8875", tries = 25)
+    void shownWithTax_anyVisit_isValidAndComesToWhatWasShown(@ForAll("visits") Visit visit, @ForAll TaxBasis basis)
+            throws Exception {
+        MonetaryAmount shown = Pricer.price(visit, site(), rates()).orElseThrow().net();
+
+        for (TaxPlace place : List.of(withTax(VAT), withTax(SALES_TAX))) {
+            Bill bill = bill(visit, place, basis,
+                    (place.regime() == TaxPlace.Regime.VAT ? BillBuilder.vat() : BillBuilder.salesTax()).shop(),
+                    place.shown(rates(), basis));
+
+            assertThat(bill.totals().gross()).isEqualTo(shown);
+            assertThat(bill.lines()).allSatisfy(line -> assertThat(HowReader.evaluate(line.how().text(USD)))
+                    .isEqualByComparingTo(Amounts.number(line.net())));
+            assertThat(bill.totals().taxes()).allSatisfy(tax -> assertThat(HowReader.evaluate(tax.how().text(USD)))
+                    .isEqualByComparingTo(Amounts.number(tax.tax())));
+            assertRight(bill);
+        }
+    }
+
+    private static TaxPlace withTax(TaxPlace place) {
+        return new TaxPlace(place.id(), place.name(), place.regime(), place.state(), place.rules(),
+                place.ownAdvances(), place.earlyPaymentReducesTax(), Optional.of(true), place.reliefs(),
+                place.place());
     }
 
     @Provide
@@ -145,7 +175,7 @@ class AnyVisitTest {
         Rule other = rules.getOrDefault(ChargeClass.CLEANING, rule(STANDARD));
         return new TaxPlace("place", Wording.same("place"), regime, "NY", Arrays.stream(ChargeClass.values())
                 .collect(Collectors.toMap(Function.identity(), on -> rules.getOrDefault(on, other))), Optional.empty(),
-                Optional.empty(),
+                Optional.empty(), Optional.empty(),
                 Optional.empty(), Place.NOWHERE);
     }
 

@@ -156,10 +156,27 @@ class PartialCreditBillsTest {
             "alder-county | en16931 | item    | rest:25%; rest"})
     void partlyExempt_isAGoodBillAndSoAreItsCredits(String place, String encoding, String basis, String parts)
             throws Exception {
-        Path shop = shop(place, encoding, basis, VISIT);
+        Path shop = shop(place, encoding, basis, VISIT, "2026-06-01");
         change(shop.resolve("pricing/taxes.yaml"), "    state: NY\n",
                 "    state: NY\n    exemptions: {resale: {classes: [filters], percent: 60}}\n");
-        assertEndsAtTheInvoice(shop, parts);
+        assertThat(assertEndsAtTheInvoice(shop, parts).bill().totals().taxes()).extracting(tax -> tax.rate().id())
+                .containsExactly("sales", "sales/40");
+    }
+
+    /** What comes to 600.78 before tax comes to it with tax where prices are shown so; credits end there, too. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource(delimiter = '|', value = {"hafenland    | plain   | invoice | 3:100.01; 6,5; 1; 3,4; rest",
+            "alder-county | en16931 | invoice | rest:50%; rest",
+            "palma-county | plain   | item    | 3,4; 1; 5,6; rest",
+            "ceniza-county| plain   | item    | rest:33.3%; rest:50; rest"})
+    void shownWithTax_isAGoodBillAndSoAreItsCredits(String place, String encoding, String basis, String parts)
+            throws Exception {
+        Path shop = shop(place, encoding, basis, TAKEN_BACK);
+        Path taxes = shop.resolve("pricing/taxes.yaml");
+        change(taxes, "    system: sales-tax\n", "    system: sales-tax\n    pricesIncludeTax: true\n");
+        change(taxes, "    system: vat\n", "    system: vat\n    pricesIncludeTax: true\n");
+
+        assertThat(assertEndsAtTheInvoice(shop, parts).shares().get("gross")).isEqualByComparingTo("600.78");
     }
 
     /** Lines: filters, part, shipping. */
@@ -215,7 +232,7 @@ class PartialCreditBillsTest {
                 .contains("350 of the lines [1, 2, 3, 4, 5, 6] cannot be given back");
     }
 
-    private void assertEndsAtTheInvoice(Path shop, String parts) throws Exception {
+    private Sent assertEndsAtTheInvoice(Path shop, String parts) throws Exception {
         Sent invoice = sent(VisitBilling.of(shop, CLOCK)
                 .issue(new FormName.InBook("many-rates"), new IssueOptions(DATE, Optional.empty())).orElseThrow());
         List<Sent> notes = new ArrayList<>();
@@ -235,6 +252,8 @@ class PartialCreditBillsTest {
             note.shares().forEach((share, amount) -> left.merge(share, amount.negate(), BigDecimal::add));
         }
         assertThat(left).allSatisfy((share, amount) -> assertThat(amount).as(share).isEqualByComparingTo("0"));
+        assertThat(invoice.bill().totals().tax().isPositive()).isTrue();
+        return invoice;
     }
 
     /** The official rules are asked of what a customer gets, which is the CII within the PDF. */
@@ -280,12 +299,18 @@ class PartialCreditBillsTest {
     }
 
     private Path shop(String place, String encoding, String basis, String text) throws Exception {
+        return shop(place, encoding, basis, text, "2026-07-01");
+    }
+
+    /** @param signed when the customer signed his certificate for New York, which frees him of all tax from then on */
+    private Path shop(String place, String encoding, String basis, String text, String signed) throws Exception {
         Path shop = DemoShop.in(temporary.resolve("shop"));
         change(shop.resolve("shop.yaml"), "taxBasis: invoice", "taxBasis: " + basis);
         change(shop.resolve("shop.yaml"), "paymentDays: 30",
                 "paymentDays: 30\nvatId: DE123456789\nsalesTaxEncoding: " + encoding);
         change(shop.resolve("sites/pennon-wharf-taproom.yaml"), "taxPlace: alder-county", "taxPlace: " + place);
         change(shop.resolve("sites/pennon-wharf-taproom.yaml"), "claimsExemption: true", "claimsExemption: false");
+        change(shop.resolve("sites/pennon-wharf-taproom.yaml"), "signed: 2026-06-01", "signed: " + signed);
         change(shop.resolve("pricing/materials.yaml"), "\nitems:\n",
                 """
 

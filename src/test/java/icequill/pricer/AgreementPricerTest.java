@@ -32,6 +32,7 @@ import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.rates.Agreed;
 import icequill.rates.ClassDiscount;
+import icequill.rates.IncludedTax;
 import icequill.rates.Rates;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
@@ -39,10 +40,13 @@ import icequill.work.VisitLine.ModifierApplied;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 import net.jqwik.api.ForAll;
@@ -104,6 +108,20 @@ class AgreementPricerTest {
                 "reason.price-step");
     }
 
+    /** By hand: 403.09 with 8.875 % of tax is 370.2319 without, so 740.46 a year, less 74.05; 666.41 to the step 665. */
+    @Test
+    void price_ofPricesShownWithTax_isBeforeTax() {
+        Rates shown = rates().including(new IncludedTax(Arrays.stream(ChargeClass.values()).collect(Collectors
+                .toMap(Function.identity(), on -> new IncludedTax.Part("sales", Percent.of("8.875")))), Set.of(),
+                false));
+
+        PricedAgreement year = two(tier("semiannual", 2), ONE_HEAD, shown);
+
+        assertThat(Amounts.plain(year.list())).isEqualTo("740.46");
+        assertThat(Amounts.plain(year.discount())).isEqualTo("74.05");
+        assertThat(Amounts.plain(year.price())).isEqualTo("665.00");
+    }
+
     /**
      * By hand, off 806.18: the tier's 10 % are 80.62; 12 % for two machines are 96.74, which leaves 709.44; a sheet's 50 % off
      * cleaning are 147.00 of 294.00, which leaves 659.18. Only the best is taken off, and it is said which.
@@ -145,7 +163,8 @@ class AgreementPricerTest {
         return new Rates(USD, usual.labor(), usual.serviceCall(), usual.materials(), usual.tasks(),
                 usual.adjustments(), usual.plans(),
                 new Agreed(Map.of(), List.of(new ClassDiscount("chain", Wording.same("the chain"),
-                        Map.of(ChargeClass.CLEANING, Percent.of(percent)), Optional.empty(), Place.NOWHERE))));
+                        Map.of(ChargeClass.CLEANING, Percent.of(percent)), Optional.empty(), Place.NOWHERE))),
+                Optional.empty());
     }
 
     private static Tier with(Tier base, QuantityDiscounts.Row... rows) {

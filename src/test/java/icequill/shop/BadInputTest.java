@@ -152,6 +152,7 @@ class BadInputTest {
             pricing/labor.yaml       | from: 2026-01-01}        | from: 2026-01-01, until: 2025-01-01} | WRONG_ORDER | ends on 2025-01-01
             pricing/taxes.yaml       | percent: 0.375, levy: local} | percent: 0.375, levy: local, cap: 0} | OUT_OF_RANGE | found the number 0
             pricing/taxes.yaml       | percent: 0.375, levy: local} | percent: 0.375, levy: local, cap: 5.005} | OUT_OF_RANGE | finer than USD is paid
+            pricing/taxes.yaml       | percent: 0.375, levy: local} | percent: 0.375, levy: local, cap: 5000}\\n    pricesIncludeTax: true | NOT_ALLOWED | prices with their tax in a place that taxes each line only up to a cap
             pricing/taxes.yaml       | percent: 19, levy: nation} | percent: 19, levy: nation, cap: 5000} | NOT_ALLOWED | a cap in a place with VAT
             pricing/taxes.yaml       | state: NY                | state: NY\\n    exemptions: {resale: {percent: 101}} | OUT_OF_RANGE | found the number 101
             pricing/taxes.yaml       | state: NY                | state: NY\\n    exemptions: {reseller: {percent: 50}} | UNKNOWN_KEY | there is no key "reseller" here

@@ -125,7 +125,7 @@ class TaxCalculatorTest {
         Map<ChargeClass, Rule> rules = rules(Taxability.EXEMPT, Taxability.EXEMPT);
         rules.put(ChargeClass.FILTERS, new Rule(Taxability.TAXABLE, SALES));
         TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY", rules, Optional.empty(),
-                Optional.empty(),
+                Optional.empty(), Optional.empty(),
                 Optional.empty(), Place.NOWHERE);
         TaxedVisit taxed = tax(priced, place, RatesFixture.customer());
 
@@ -142,7 +142,7 @@ class TaxCalculatorTest {
         rules.put(ChargeClass.PARTS, new Rule(Taxability.EXEMPT,
                 new TaxRate("exempt", Category.E, List.of(), Optional.of(Wording.same("exempt by law")))));
         TaxPlace place = new TaxPlace("hafen", Wording.same("Hafen"), Regime.VAT, "DE", rules, Optional.empty(),
-                Optional.empty(),
+                Optional.empty(), Optional.empty(),
                 Optional.empty(), Place.NOWHERE);
         Customer withCertificate = customer(true, certificate("2025-01-01", null));
 
@@ -185,7 +185,8 @@ class TaxCalculatorTest {
         Reliefs reliefs = new Reliefs(Map.of(certificate("2025-01-01", null).kind(), new Reliefs.Relief(
                 classes.equals("none") ? Set.of() : Set.of(ChargeClass.valueOf(classes)), Percent.of(percent))));
         TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY",
-                rules(Taxability.TAXABLE, Taxability.TAXABLE), Optional.empty(), Optional.empty(), Optional.of(reliefs),
+                rules(Taxability.TAXABLE, Taxability.TAXABLE), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.of(reliefs),
                 Place.NOWHERE);
 
         TaxedVisit taxed = tax(
@@ -282,7 +283,7 @@ class TaxCalculatorTest {
 
         assertThatIllegalArgumentException().isThrownBy(
                 () -> new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY", rules, Optional.empty(),
-                        Optional.empty(),
+                        Optional.empty(), Optional.empty(),
                         Optional.empty(), Place.NOWHERE));
     }
 
@@ -296,13 +297,13 @@ class TaxCalculatorTest {
 
     private static TaxPlace place(Taxability others, Taxability parts, Regime regime) {
         return new TaxPlace("alder", Wording.same("Alder"), regime, "NY", rules(others, parts), Optional.empty(),
-                Optional.empty(),
+                Optional.empty(), Optional.empty(),
                 Optional.empty(), Place.NOWHERE);
     }
 
     private static TaxPlace relieving(Taxability others, Map<Certificate.Kind, Reliefs.Relief> reliefs) {
         return new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY",
-                rules(others, Taxability.TAXABLE), Optional.empty(), Optional.empty(),
+                rules(others, Taxability.TAXABLE), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.of(new Reliefs(reliefs)), Place.NOWHERE);
     }
 

@@ -62,11 +62,17 @@ final class TaxesReader {
             entry.problems().add(Code.NOT_ALLOWED, entry.place("exemptions"),
                     "certificates free nobody of VAT", "exemptions: in places of system sales-tax");
         }
+        if (entry.flag("pricesIncludeTax") && rates.stream().anyMatch(TaxRate::isPartial)) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("pricesIncludeTax"),
+                    "prices with their tax in a place that taxes each line only up to a cap",
+                    "prices before tax, or rates without a cap");
+        }
         return rules.size() != ChargeClass.values().length || regime.isEmpty()
                 ? Optional.empty()
                 : entry.wording("name").map(name -> new TaxPlace(id, name, regime.get(), entry.text("state").orElse(""),
                         rules, advances(entry, regime.get()),
                         Optional.of(entry.flag("earlyPaymentReducesTax")).filter(reduces -> reduces),
+                        Optional.of(entry.flag("pricesIncludeTax")).filter(included -> included),
                         reliefs(entry),
                         entry.place("id")));
     }
