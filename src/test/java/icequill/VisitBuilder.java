@@ -11,6 +11,7 @@ import icequill.work.OneOff;
 import icequill.work.Outcome;
 import icequill.work.OwnPrice;
 import icequill.work.PurchaseOrder;
+import icequill.work.Route;
 import icequill.work.Quantity;
 import icequill.work.TakenBack;
 import icequill.work.Unit;
@@ -38,6 +39,7 @@ public final class VisitBuilder {
     private Optional<Visit.Named> flat = Optional.empty();
     private Optional<Visit.Named> classDiscount = Optional.empty();
     private Optional<Visit.Named> documentDiscount = Optional.empty();
+    private Optional<Route> route = Optional.empty();
     private Outcome serviceCall = Outcome.CHARGED;
     private int line = 1;
 
@@ -147,6 +149,11 @@ public final class VisitBuilder {
         return this;
     }
 
+    public VisitBuilder route(String name) {
+        route = Optional.of(new Route(name, Optional.empty(), place()));
+        return this;
+    }
+
     public VisitBuilder serviceCall(Outcome outcome) {
         serviceCall = outcome;
         return this;
@@ -156,7 +163,7 @@ public final class VisitBuilder {
         return new Visit("test", "bakery", Optional.empty(), PurchaseOrder.NONE, serviceCall, people, Optional.empty(),
                 Optional.empty(),
                 findings, lines,
-                new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less), Optional.empty(),
+                new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less, route), Optional.empty(),
                 Visit.Handover.NONE, place());
     }
 

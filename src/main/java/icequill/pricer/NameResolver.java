@@ -72,6 +72,11 @@ final class NameResolver {
             problems.add(Code.NOT_ALLOWED, visit.place(), "the service call is marked declined, but somebody came",
                     "charged, included, warranty, callback or goodwill");
         }
+        visit.terms().route().filter(round -> visit.days() != 1).ifPresent(round -> problems.add(Code.NOT_ALLOWED,
+                round.place(), visit.days() == 0
+                        ? "on a route, but nobody came"
+                        : "on a route, but lasts " + visit.days() + " days",
+                "a visit of one day, or no route"));
         List<Worker> workers = workers();
         List<Use> uses = new ArrayList<>();
         for (Finding finding : visit.findings()) {

@@ -64,6 +64,14 @@ public final class Pricer {
         return new NameResolver(visit, site, rates).bind().then(bound -> billable(bound.under(agreed)));
     }
 
+    /** The list price of coming out for a visit that is priced already. */
+    public static MonetaryAmount serviceCall(Visit visit, Site site, Rates rates) {
+        return new NameResolver(visit, site, rates).bind()
+                .map(bound -> Explanation.of(new ServiceCallPricing(bound).charges().getFirst().list())
+                        .amount(rates.currency()))
+                .orElseThrow();
+    }
+
     /**
      * What {@link #price} would report, for rates that are not whole, so that nothing can be priced by them.
      *

@@ -4,6 +4,7 @@ import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
+import icequill.money.Amounts;
 import icequill.money.Rounding;
 import icequill.pricer.ResolvedVisit.Worker;
 import icequill.rates.Grade;
@@ -13,12 +14,14 @@ import icequill.work.Attendance;
 import icequill.work.Band;
 import icequill.work.ChargeClass;
 import icequill.work.Quantity;
+import icequill.work.Route;
 import icequill.work.Unit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -82,6 +85,9 @@ final class ServiceCallPricing {
         bound.rates().agreed().serviceCall(zone, band)
                 .ifPresent(name -> reasons.add(Phrase.of("reason.rate-sheet", Names.of(name))));
         trips(arrival, day).ifPresent(reasons::add);
+        Optional<Route> shared = bound.visit().terms().route().filter(round -> round.shared().isPresent());
+        shared.ifPresent(round -> reasons.add(Phrase.of("reason.route", new Fact.Text(round.name()),
+                Fact.number(round.shared().orElseThrow().stops(), ""))));
         if (rates.includes() > 0 && day == 0) {
             reasons.add(Phrase.of("reason.includes-minutes",
                     Fact.number(rates.includes(), Unit.MINUTE.symbol())));
@@ -95,8 +101,16 @@ final class ServiceCallPricing {
                     .times(Figure.price(rates.beyond(), Unit.MILE.symbol())));
         }
         return new Charge(ChargeClass.TRAVEL, bound.visit().serviceCall(), text, Optional.empty(),
-                Quantity.of(1, Unit.VISIT), within.map(inside -> new UnitPrice(price, Unit.VISIT)),
-                figure.rounded(Rounding.LINE, currency), reasons, cost);
+                Quantity.of(1, Unit.VISIT),
+                within.filter(inside -> shared.isEmpty()).map(inside -> new UnitPrice(price, Unit.VISIT)),
+                shared.flatMap(Route::shared).map(this::part).orElse(figure.rounded(Rounding.LINE, currency)),
+                reasons, cost);
+    }
+
+    /** What the visit bears of the first arrival's charge. */
+    private Figure part(Route.Shared stop) {
+        return new Figure.Share(new BigDecimal(Amounts.plain(stop.whole())),
+                Collections.nCopies(stop.stops(), BigDecimal.ONE), stop.number() - 1, Rounding.LINE.decimals(currency));
     }
 
     private Optional<Phrase> trips(LocalDateTime arrival, int day) {

@@ -9,8 +9,10 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Contradictions;
 import icequill.rates.Rates;
+import icequill.tax.TaxCalculator;
 import icequill.tax.TaxedVisit;
 import icequill.work.Finding;
+import icequill.work.Route;
 import icequill.work.Visit;
 import java.time.Duration;
 import java.util.List;
@@ -26,6 +28,14 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
 
     public VisitContext namingTaxPlace() {
         return new VisitContext(shop, site, visit, rates, taxed.namingPlace(), terms);
+    }
+
+    /** The same with its part of the charge for coming out on its route. */
+    Validated<VisitContext> sharing(Route.Shared stop) {
+        VisitTerms part = terms.sharing(stop);
+        return part.price(rates)
+                .map(priced -> new VisitContext(shop, site, part.visit(), rates, TaxCalculator.tax(priced,
+                        taxed.place(), shop.taxBasis(), site.customer(), visit.day()), part));
     }
 
     /** The same, its visit so much later. */

@@ -12,6 +12,7 @@ import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.Finding;
 import icequill.work.Outcome;
+import icequill.work.Route;
 import icequill.work.Visit;
 import icequill.work.VisitLine;
 import java.util.ArrayList;
@@ -36,6 +37,10 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
         return new VisitTerms(
                 visit.ordered(visit.order().standing(applied().flatMap(found -> found.request().purchaseOrder()))),
                 site, inForce);
+    }
+
+    VisitTerms sharing(Route.Shared stop) {
+        return new VisitTerms(visit.sharing(stop), site, inForce);
     }
 
     /** The one that reaches the visit; empty where none does, or several do. */

@@ -35,13 +35,15 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
      * @param fees besides those that every visit pays
      * @param surcharges besides those of every visit
      * @param less what is taken off for this once
+     * @param route on which it is; empty where it is made by itself
      */
     public record PriceTerms(Optional<Named> flat, List<Named> fees, List<Named> surcharges,
-            Optional<Named> classDiscount, Optional<Named> documentDiscount, List<OneOff.OnClass> less) {
+            Optional<Named> classDiscount, Optional<Named> documentDiscount, List<OneOff.OnClass> less,
+            Optional<Route> route) {
 
         /** Nothing but what the rates say of every visit. */
         public static final PriceTerms USUAL = new PriceTerms(Optional.empty(), List.of(), List.of(),
-                Optional.empty(), Optional.empty(), List.of());
+                Optional.empty(), Optional.empty(), List.of(), Optional.empty());
 
         public PriceTerms {
             fees = List.copyOf(fees);
@@ -52,7 +54,12 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
         /** The usual ones, at the flat prices of a scope. */
         public static PriceTerms flat(Named scope) {
             return new PriceTerms(Optional.of(scope), List.of(), List.of(), Optional.empty(), Optional.empty(),
-                    List.of());
+                    List.of(), Optional.empty());
+        }
+
+        private PriceTerms sharing(Route.Shared stop) {
+            return new PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less,
+                    route.map(round -> round.as(stop)));
         }
     }
 
@@ -80,6 +87,12 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
         return new Visit(id, site, call, by, serviceCall, people, sale, doneBy, findings, lines, terms, proposal,
                 handover,
                 place);
+    }
+
+    /** The same with its part of the charge for coming out on its route. */
+    public Visit sharing(Route.Shared stop) {
+        return new Visit(id, site, call, order, serviceCall, people, sale, doneBy, findings, lines,
+                terms.sharing(stop), proposal, handover, place);
     }
 
     /** The same, so much later. */

@@ -144,6 +144,50 @@ class CombinedInvoiceTest {
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
+    /**
+     * One service call of 52.00 for three sites of a route: 17.34, 17.33 and 17.33 in the order of arrival, before 98.00 each; of what
+     * is recorded later it is charged again. 115.34 and 115.33 in Alder County are 230.67, of which 8.875 % are 20.4720; labor without
+     * parts is not taxed in the other.
+     */
+    @Test
+    void route_sharesOneServiceCall_inTheOrderOfArrival() throws IOException {
+        BookShop shop = shop(Database.SQLITE, "shop");
+        site(shop, "hill", "alder-county", "0500");
+        shop.json("import", stop(shop, "third", "quay", "13:00"), stop(shop, "first", "lane", "09:00"),
+                stop(shop, "second", "hill", "11:00"));
+
+        shop.json("invoice", "issue", "third", "second", "first", "--together", "--date", "2026-07-21");
+        shop.json("import", stop(shop, "late", "lane", "15:00"));
+        JsonNode alone = shop.json("invoice", "issue", "late", "--date", "2026-07-22").path("papers").get(0);
+
+        JsonNode amounts = shop.json("show", NUMBER).path("paper").path("amounts");
+        assertThat(amounts.path("net").asString()).isEqualTo("346.00");
+        assertThat(amounts.path("taxes")).extracting(tax -> tax.path("base").asString() + " "
+                + tax.path("amount").asString()).containsExactly("230.67 20.47");
+        shop.json("paper", "reprint", NUMBER, "--html");
+        assertThat(Files.readString(shop.folder().resolve("papers/" + NUMBER + ".html")))
+                .contains("one service call for route oak-run, that of the first arrival, shared by 3 visits")
+                .containsOnlyOnce(">17.34<");
+        // 150.00 and 13.31
+        assertThat(alone.path("gross").asString()).isEqualTo("163.31");
+        assertThat(shop.json("paper", "rework", NUMBER).path("differences")).isEmpty();
+        assertThat(shop.json("credit", "issue", NUMBER, "--reason", "All.", "--date", "2026-07-23").path("papers").get(0)
+                .path("gross").asString()).isEqualTo("-366.47");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    private static String stop(BookShop shop, String id, String site, String at) throws IOException {
+        return shop.write("own/" + id + ".yaml", """
+                format: 1
+                form: visit
+                id: %s
+                site: %s
+                route: oak-run
+                people:
+                  - {name: Rosa, grade: lead, arrived: 2026-07-20T%s, left: 2026-07-20T%s, on: cleaning}
+                """.formatted(id, site, at, at.replace(":00", ":10"))).toString();
+    }
+
     @Test
     void paper_tellsVisitByVisit_andAddsUp() throws IOException {
         BookShop shop = shop(Database.SQLITE, "shop");

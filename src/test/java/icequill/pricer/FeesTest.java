@@ -117,6 +117,14 @@ class FeesTest {
         assertThat(HowReader.evaluate(priced.lines().getLast().how().text(USD))).isEqualByComparingTo("6.74");
     }
 
+    @Test
+    void route_ofAVisitOfSeveralDays_isAProblem() {
+        assertThat(Pricer.price(visit().route("oak-run").lead("2026-05-13T10:00", "2026-05-13T11:00")
+                .lead("2026-05-14T10:00", "2026-05-14T11:00").build(), site(), rates()).problems())
+                .extracting(Problem::text).singleElement().asString()
+                .contains("on a route, but lasts 2 days", "a visit of one day, or no route");
+    }
+
     private static Rates fee(Fee.Amount amount, Applies applies) {
         Rates usual = rates();
         Adjustments adjustments = usual.adjustments();

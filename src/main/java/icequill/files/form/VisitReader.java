@@ -10,6 +10,7 @@ import icequill.work.Finding;
 import icequill.work.OneOff;
 import icequill.work.Outcome;
 import icequill.work.PurchaseOrder;
+import icequill.work.Route;
 import icequill.work.Sale;
 import icequill.work.Visit;
 import icequill.work.Visit.Named;
@@ -97,7 +98,8 @@ public final class VisitReader {
     private PriceTerms terms() {
         return new PriceTerms(named("flat"), names("fees"), names("surcharges"), named("classDiscount"),
                 named("documentDiscount"),
-                fields.children("less").stream().flatMap(entry -> OneOffReader.onClass(entry).stream()).toList());
+                fields.children("less").stream().flatMap(entry -> OneOffReader.onClass(entry).stream()).toList(),
+                named("route").map(round -> new Route(round.id(), Optional.empty(), round.place())));
     }
 
     private Optional<Named> named(String key) {

@@ -19,6 +19,7 @@ import icequill.shop.BookForms;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import icequill.shop.VisitLoader;
+import icequill.visits.RouteVisits;
 import icequill.visits.VisitContext;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -110,15 +111,22 @@ public final class VisitBilling {
         List<VisitContext> hands = new ArrayList<>();
         for (String id : visits) {
             problems.take(book.read(open -> RecordedVisits.billable(open, id))).ifPresent(entry -> problems.take(
-                    new VisitLoader(forms.shop()).of(BookForms.form(entry)).then(VisitContext::withinLimit))
+                    new VisitLoader(forms.shop()).of(BookForms.form(entry)))
                     .ifPresent(hand -> {
                         entries.add(entry);
                         hands.add(hand);
                     }));
         }
-        return problems.or(() -> hands).then(valid -> CombinedInvoiceAssembly.of(valid, wish.numbered("0")))
-                .then(draft -> wish.booking().of(new PendingWrite<>(book, open -> forms.unchanged(open,
-                        () -> together(open, entries, hands, wish)))));
+        return problems.or(() -> hands).then(valid -> new RouteVisits(valid).shared()).then(VisitBilling::withinLimits)
+                .then(valid -> CombinedInvoiceAssembly.of(valid, wish.numbered("0"))
+                        .then(draft -> wish.booking().of(new PendingWrite<>(book, open -> forms.unchanged(open,
+                                () -> together(open, entries, valid, wish))))));
+    }
+
+    private static Validated<List<VisitContext>> withinLimits(List<VisitContext> hands) {
+        Problems problems = new Problems();
+        hands.forEach(hand -> problems.take(hand.withinLimit()));
+        return problems.or(() -> hands);
     }
 
     private Validated<BookedPaper> together(Transaction open, List<VisitEntry> entries, List<VisitContext> hands,

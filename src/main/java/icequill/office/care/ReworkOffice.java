@@ -35,6 +35,7 @@ import icequill.shop.PlanLoader;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.VisitLoader;
+import icequill.visits.RouteVisits;
 import icequill.visits.VisitContext;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -151,7 +152,8 @@ public final class ReworkOffice {
         List<VisitContext> visits = Stream
                 .concat(origin.visit().stream(), origin.further().stream().map(Origin.At::visit))
                 .flatMap(id -> problems.take(new VisitLoader(shop).of(new FormName.InBook(id))).stream()).toList();
-        return problems.or(() -> visits).then(valid -> CombinedInvoiceAssembly.of(valid, kept.options()));
+        return problems.or(() -> visits).then(valid -> new RouteVisits(valid).shared())
+                .then(valid -> CombinedInvoiceAssembly.of(valid, kept.options()));
     }
 
     private static CombinedInvoice addressed(CombinedInvoice again, CombinedInvoice issued, IssuedPaper row) {
