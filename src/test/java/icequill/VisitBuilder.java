@@ -11,8 +11,8 @@ import icequill.work.OneOff;
 import icequill.work.Outcome;
 import icequill.work.OwnPrice;
 import icequill.work.PurchaseOrder;
-import icequill.work.Route;
 import icequill.work.Quantity;
+import icequill.work.Route;
 import icequill.work.TakenBack;
 import icequill.work.Unit;
 import icequill.work.Visit;
@@ -163,7 +163,8 @@ public final class VisitBuilder {
         return new Visit("test", "bakery", Optional.empty(), PurchaseOrder.NONE, serviceCall, people, Optional.empty(),
                 Optional.empty(),
                 findings, lines,
-                new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less, route), Optional.empty(),
+                new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less, route),
+                Optional.empty(),
                 Visit.Handover.NONE, place());
     }
 

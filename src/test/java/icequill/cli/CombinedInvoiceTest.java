@@ -171,8 +171,10 @@ class CombinedInvoiceTest {
         // 150.00 and 13.31
         assertThat(alone.path("gross").asString()).isEqualTo("163.31");
         assertThat(shop.json("paper", "rework", NUMBER).path("differences")).isEmpty();
-        assertThat(shop.json("credit", "issue", NUMBER, "--reason", "All.", "--date", "2026-07-23").path("papers").get(0)
-                .path("gross").asString()).isEqualTo("-366.47");
+        assertThat(
+                shop.json("credit", "issue", NUMBER, "--reason", "All.", "--date", "2026-07-23").path("papers").get(0)
+                        .path("gross").asString())
+                .isEqualTo("-366.47");
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
