@@ -201,7 +201,7 @@ class ArchitectureTest {
                 "office.billing office.writing answer shop ledger ledger.papers ledger.entries files.form papers outlook"
                         + " plans visits request document forecast.inputs work party");
         room(arrows, "office.asking",
-                "office.billing office answer.entry answer shop ledger ledger.papers ledger.entries render.words files.form"
+                "office.billing office answer.entry answer shop ledger ledger.papers ledger.entries ledger.trail render.words files.form"
                         + " files.yaml files.disk request rates work party explain");
         // ledger.find, because names are compared as papers are found
         // pricer, tax and money, because earnings and prices that are tried are summed up; account, because cards cost
@@ -219,7 +219,7 @@ class ArchitectureTest {
         room(arrows, "web.door", "party");
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
         room(arrows, "web.page",
-                "web.door answer shop ledger.papers render.page render.words files.answer files.yaml files.disk party explain money");
+                "web.door office.register answer shop ledger.papers render.page render.words files.answer files.yaml files.disk party explain money");
         // render.words, because two versions of a visit are told in the words of its page
         room(arrows, "web.visit",
                 "web.page office office.asking office.billing office.care office.register answer answer.entry render.words"

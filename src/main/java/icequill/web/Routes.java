@@ -93,15 +93,15 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
 
     private void quotes() {
         QuoteEntryPage entry = new QuoteEntryPage();
+        QuoteDraft draft = new QuoteDraft(entry);
         for (String path : List.of("/sites/{site}/quote", "/quotes/new")) {
             get(path, entry);
             post(path, entry);
             routes.post(path + "/figures", context -> handler.ask(context, entry));
             routes.post(path + "/paper", context -> handler.ask(context, entry::paper));
-            back(path, "/figures", "/paper");
+            routes.post(path + "/draft", context -> handler.repeat(context, draft));
+            back(path, "/figures", "/paper", "/draft");
         }
-        QuoteDraft draft = new QuoteDraft();
-        routes.post("/sites/{site}/quote/draft", context -> handler.repeat(context, draft));
         post("/quotes/drafts/{draft}/discard", draft);
         get("/quotes", new QuotesPage());
         get("/quotes/{number}", new QuotePage());
@@ -111,7 +111,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
 
     private void visits() {
         VisitEntry entry = new VisitEntry();
-        VisitDraft draft = new VisitDraft();
+        VisitDraft draft = new VisitDraft(entry);
         for (String path : List.of("/sites/{site}/visit", "/visits/{visit}/change")) {
             get(path, entry);
             post(path, entry);

@@ -15,6 +15,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -129,11 +130,12 @@ class MergeTest {
         shop.json("customer", "merge", "mill-2", "--into", "mill", "--yes");
 
         DraftOffice drafts = new DraftOffice(ShopBook.of(shop.folder(), Clock.fixed(Instant.EPOCH, ZoneOffset.UTC)));
-        drafts.keep(new DraftOffice.Begun("begun-before-the-merge", "visit", "lane-2", ""), "", Map.of()).orElseThrow();
+        drafts.keep(new DraftOffice.Begun("begun-before-the-merge", "visit", Optional.of("lane-2"), ""), "", Map.of())
+                .orElseThrow();
 
         JsonNode done = shop.json("site", "merge", "lane-2", "--into", "lane", "--yes");
 
-        assertThat(drafts.find("begun-before-the-merge").orElseThrow().site()).isEqualTo("lane");
+        assertThat(drafts.find("begun-before-the-merge").orElseThrow().site()).contains("lane");
         assertThat(texts(moved(done, "machines"))).containsExactly("cellar");
         assertThat(texts(moved(done, "visits"))).containsExactly("may", "june");
         assertThat(texts(done.path("taken"))).containsExactlyInAnyOrder("telephone", "parking");

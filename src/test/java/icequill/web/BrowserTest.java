@@ -279,7 +279,7 @@ class BrowserTest {
         tabTo("a[href='/sites/hotel-fernhill/visit']");
         page.keyboard().press("Enter");
         page.waitForURL("**/sites/hotel-fernhill/visit");
-        type("#day", "2026-05-20");
+        type("#day", "May 20, 2026");
         type("#person0name", "Ada Quill");
         type("#person0from", "10:00");
         type("#person0to", "11:00");
@@ -301,6 +301,7 @@ class BrowserTest {
         PlaywrightAssertions.assertThat(page.locator("#price [role=status]")).containsText("USD");
         String price = page.locator("#price [role=status]").textContent();
         PlaywrightAssertions.assertThat(page.locator("[data-kept]")).containsText("Kept");
+        PlaywrightAssertions.assertThat(page.locator("#understood-day")).hasText("Wednesday, May 20, 2026");
 
         page.locator("button[lang=es]").click();
         PlaywrightAssertions.assertThat(page.locator("html")).hasAttribute("lang", "es");
@@ -321,6 +322,32 @@ class BrowserTest {
         page.navigate(office.address() + "/visits");
         assertThat(page.locator(".begun").count()).isZero();
         assertThat(complaints).isEmpty();
+    }
+
+    /** What was thrown away in another window is said, stays on the page, and is kept again only by its button. */
+    @Test
+    void draft_thrownAwayInAnotherWindow_isSaid_andKeptAnewByItsButton() {
+        page.navigate(office.address() + "/sites/crumb-lane-bakery/visit");
+        page.locator("#askedBy").evaluate("field => field.closest('details').open = true");
+        page.locator("#askedBy").fill("Mrs. Baker");
+        PlaywrightAssertions.assertThat(page.locator("[data-kept]")).containsText("Kept");
+        Page other = window.newPage();
+        other.navigate(office.address() + "/visits");
+        other.locator(".begun button").click();
+        other.waitForURL("**/sites/crumb-lane-bakery/visit");
+
+        page.locator("#symptom").fill("Drips.");
+        PlaywrightAssertions.assertThat(page.locator("[data-kept]")).containsText("was thrown away meanwhile");
+        other.navigate(office.address() + "/visits");
+        assertThat(other.locator(".begun").count()).isZero();
+
+        String before = page.url();
+        page.locator("button[formaction$='/draft']").click();
+        page.waitForURL(address -> !address.equals(before) && address.contains("/visit?draft="));
+        assertThat(page.locator("#symptom").inputValue()).isEqualTo("Drips.");
+        assertThat(page.locator("#askedBy").inputValue()).isEqualTo("Mrs. Baker");
+        other.navigate(office.address() + "/visits");
+        other.locator(".begun button").click();
     }
 
     private void type(String field, String text) {

@@ -153,6 +153,7 @@ class ChangedVisitTest {
         HttpResponse<String> later = send(path, mine, Map.of("correction-" + machine, "Changed the pump."));
 
         assertThat(later.statusCode()).isEqualTo(409);
+        assertThat(later.body()).contains("Changed by " + System.getProperty("user.name") + " on ");
         assertThat(later.body()).contains("Two versions", "Changed the pump.", "Cleaned it.", "PO-9",
                 "Purchase order").doesNotContain("Arrived");
         assertThat(stored("two-leads-hotel").path("machines").get(0).path("correction").asString())

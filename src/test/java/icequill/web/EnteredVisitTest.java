@@ -287,6 +287,79 @@ class EnteredVisitTest {
         assertThat(owner.post(PAGE + "/draft", fields).statusCode()).isEqualTo(422);
     }
 
+    /** Two windows on one draft: one visit, and the second is led to it. */
+    @Test
+    void draft_storedInTwoWindows_isOneVisit() {
+        Map<String, String> first = typed();
+        first.put("draft", draft(owner.get(PAGE).body()));
+        Map<String, String> second = new LinkedHashMap<>(first);
+        second.put("complaint-lobby-bar", "Hums.");
+        String visit = sent(first).headers().firstValue("Location").orElseThrow();
+
+        HttpResponse<String> again = sent(second);
+
+        assertThat(again.headers().firstValue("Location")).contains(visit + "?again=yes");
+        assertThat(owner.get(visit + "?again=yes").body()).contains("Nothing was made a second time")
+                .doesNotContain("Hums.");
+        assertThat(owner.json("/visits?site=hotel-fernhill&month=2026-05").path("visits").size()).isEqualTo(1);
+        second.put("key", owner.key(PAGE));
+        HttpResponse<String> late = owner.post(PAGE + "/draft", second);
+        assertThat(late.statusCode()).isEqualTo(409);
+        assertThat(late.body())
+                .contains("This draft became &quot;" + visit.replaceFirst(".*/", "") + "&quot; meanwhile",
+                        "Hums.")
+                .doesNotContain(second.get("draft"));
+        assertThat(owner.get("/visits").body()).doesNotContain("Begun, and not stored");
+    }
+
+    /** The window that was left open says that it was thrown away, and keeps what stands in it as a new one. */
+    @Test
+    void draft_thrownAwayElsewhere_comesBackOnlyAsANewOne() {
+        Map<String, String> fields = typed();
+        fields.put("draft", draft(owner.get(PAGE).body()));
+        fields.put("key", owner.key(PAGE));
+        assertThat(owner.post(PAGE + "/draft", fields).statusCode()).isEqualTo(303);
+        owner.post("/drafts/" + fields.get("draft") + "/discard", Map.of("key", owner.key(PAGE)));
+
+        HttpResponse<String> late = owner.post(PAGE + "/draft", fields);
+
+        assertThat(late.statusCode()).isEqualTo(409);
+        assertThat(late.body()).contains("This draft was thrown away meanwhile", "value=\"4:20 pm\"")
+                .doesNotContain("value=\"" + fields.get("draft") + "\"");
+        assertThat(owner.get("/visits").body()).doesNotContain("Begun, and not stored");
+        HttpResponse<String> stored = sent(new LinkedHashMap<>(fields));
+        assertThat(stored.statusCode()).isEqualTo(409);
+        assertThat(owner.json("/visits?site=hotel-fernhill&month=2026-05").path("visits").size()).isZero();
+
+        fields.put("draft", draft(stored.body()));
+        fields.put("key", owner.key(PAGE));
+        assertThat(owner.post(PAGE + "/draft", fields).statusCode()).isEqualTo(303);
+        assertThat(owner.get("/visits").body()).contains("Begun, and not stored");
+        assertThat(sent(fields).statusCode()).isEqualTo(303);
+    }
+
+    /** Nothing personal comes back from a window that was left open, whether it was kept before or not. */
+    @Test
+    void draft_ofAForgottenCustomer_isNotKeptAndNotStored() {
+        Map<String, String> fields = typed();
+        fields.put("draft", draft(owner.get(PAGE).body()));
+        fields.put("key", owner.key(PAGE));
+        Map<String, String> other = new LinkedHashMap<>(fields);
+        other.put("draft", draft(owner.get(PAGE).body()));
+        assertThat(owner.post(PAGE + "/draft", fields).statusCode()).isEqualTo(303);
+        assertThat(Main.commands(OpenOffice.CLOCK).execute("customer", "forget",
+                owner.json("/sites/hotel-fernhill").path("card").path("customer").asString(), "--yes", "--shop",
+                office.shop().toString())).isZero();
+
+        for (Map<String, String> window : List.of(fields, other)) {
+            for (String path : List.of(PAGE + "/draft", PAGE)) {
+                HttpResponse<String> late = owner.post(path, window);
+                assertThat(late.statusCode()).as(path).isEqualTo(409);
+                assertThat(late.body()).contains("The customer was forgotten").doesNotContain("4:20 pm");
+            }
+        }
+    }
+
     @Test
     void draftOfACorrection_isOfferedThereOnly_andStillSeesWhatOthersChanged() {
         String path = "/visits/late-call/change";

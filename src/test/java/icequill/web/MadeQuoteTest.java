@@ -369,6 +369,44 @@ class MadeQuoteTest {
         assertThat(owner.get("/quotes").body()).doesNotContain(other);
     }
 
+    /** Two windows on one draft: one quote, and the second is led to it. */
+    @Test
+    void draft_issuedInTwoWindows_isOneQuote() {
+        String id = "0123456789-0123456789-two";
+        Map<String, String> first = bakery();
+        first.put("draft", id);
+        first.put("key", owner.key(BAKERY));
+        Map<String, String> second = new LinkedHashMap<>(first);
+        second.put("key", owner.key(BAKERY));
+        second.put("billing", "yearly");
+        int before = owner.json("/quotes").path("papers").size();
+
+        String quote = location(owner.post(BAKERY, first));
+        assertThat(location(owner.post(BAKERY, second))).isEqualTo(quote + "?again=yes");
+
+        assertThat(owner.get(quote + "?again=yes").body()).contains("Nothing was made a second time");
+        assertThat(owner.json("/quotes").path("papers").size()).isEqualTo(before + 1);
+        assertThat(location(owner.get(BAKERY + "?draft=" + id))).isEqualTo(quote);
+    }
+
+    /** Somebody new is kept as a draft, too, under the name that was typed. */
+    @Test
+    void draftOfSomebodyNew_isKeptUntilItIsIssued() {
+        String id = "0123456789-0123456789-new";
+        Map<String, String> typed = newCustomer("Larch Street Bar");
+        typed.put("draft", id);
+        typed.put("key", owner.key(NEW));
+
+        String going = location(owner.post(NEW + "/draft", typed));
+
+        assertThat(going).isEqualTo(NEW + "?draft=" + id);
+        assertThat(owner.get(going).body()).contains("value=\"" + typed.get("customerName") + "\"", "Kept as a draft");
+        assertThat(owner.get("/quotes").body()).contains("Go on with " + typed.get("customerName"));
+        String quote = location(owner.post(NEW, typed));
+        assertThat(owner.get("/quotes").body()).doesNotContain("Go on with " + typed.get("customerName"));
+        assertThat(location(owner.get(going))).isEqualTo(quote);
+    }
+
     @Test
     void page_isInSpanishForWhoReadsIt() {
         Visitor reader = office.owner();

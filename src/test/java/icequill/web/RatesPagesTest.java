@@ -129,10 +129,10 @@ class RatesPagesTest {
 
     @Test
     void wrongInput_isToldAtOnce_andStays() {
-        HttpResponse<String> answer = owner.get("/rates/raise?from=tomorrow&percent-labor=x&step-labor=1.234");
+        HttpResponse<String> answer = owner.get("/rates/raise?from=someday&percent-labor=x&step-labor=1.234");
 
-        assertThat(answer.body()).contains("There is no day &quot;tomorrow&quot;", "&quot;x&quot; is no number",
-                "&quot;1.234&quot; can be read as thousands or as decimals", "value=\"tomorrow\"");
+        assertThat(answer.body()).contains("There is no day &quot;someday&quot;", "&quot;x&quot; is no number",
+                "&quot;1.234&quot; can be read as thousands or as decimals", "value=\"someday\"");
         assertThat(owner.get("/rates/raise?from=2026-01-02&percent-filters=3").body())
                 .contains("is past: visits since");
         assertThat(owner.get("/rates/raise?from=2027-01-01").body()).contains("No percentage was typed");

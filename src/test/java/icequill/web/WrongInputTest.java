@@ -27,9 +27,9 @@ class WrongInputTest {
             "/visits?machine=no-such", "/visits?by=Nobody", "/visits?caller=Nobody", "/papers/INV-2026-09999",
             "/papers?month=1800-01", "/papers?kind=odd", "/papers?state=odd", "/papers?store=no-such",
             "/papers?caller=Nobody", "/papers?state=open&kind=quote", "/papers/INV-2026-09999/credit",
-            "/rates?on=tomorrow", "/rates?site=no-such", "/rates?on=1999-01-01", "/rates/try?version=odd",
+            "/rates?on=someday", "/rates?site=no-such", "/rates?on=1999-01-01", "/rates/try?version=odd",
             "/rates/try?from=2026-05-02&until=2026-05-01", "/rates/try?from=x",
-            "/rates/raise?from=tomorrow&percent-labor=x&step-labor=1.234", "/rates/raise?from=2027-01-01",
+            "/rates/raise?from=someday&percent-labor=x&step-labor=1.234", "/rates/raise?from=2027-01-01",
             "/rates/raise?from=2027-01-01&percent-labor=900", "/runs/no-such", "/quotes/QUO-2026-00099",
             "/sites/no-such/quote");
 

@@ -87,12 +87,12 @@ public final class Entries {
         return VisitRows.find(handle, id).map(Validated::valid).orElseGet(() -> missing("visit", id));
     }
 
-    /** What somebody began to type, by its id. */
+    /** What somebody began to type, by its id, one that ended too. */
     public Optional<FormDraft> draft(String id) {
         return FormDrafts.find(handle, id);
     }
 
-    /** All that was begun of a form, the last kept first. */
+    /** All that can be gone on with of a form, the last kept first. */
     public List<FormDraft> drafts(String form) {
         return FormDrafts.all(handle, form);
     }

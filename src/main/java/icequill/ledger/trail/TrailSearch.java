@@ -2,6 +2,7 @@ package icequill.ledger.trail;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
@@ -28,6 +29,11 @@ public record TrailSearch(Handle handle) {
         question.until().map(TrailSearch::text).ifPresent(until -> query.bind("until", until));
         question.who().ifPresent(who -> query.bind("who", who));
         return query.mapTo(TrailRow.class).list();
+    }
+
+    /** The last change of one entry. */
+    public Optional<TrailRow> newest(Subject subject, String entry) {
+        return TrailRows.newest(handle, subject, entry);
     }
 
     /** Whether any row tells of it. */

@@ -5,6 +5,7 @@ import icequill.files.disk.Hash;
 import icequill.files.yaml.TreeJson;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.trail.Subject;
 import icequill.office.billing.RecordOffice;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -12,6 +13,7 @@ import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
 /** Visits of the book as forms to be changed: corrected before they are billed, or recorded as done when they were planned. */
 public record KnownVisits(ShopBook book) {
@@ -29,6 +31,12 @@ public record KnownVisits(ShopBook book) {
                         "its form anew: icequill export - " + entry.id() + ", then icequill import"))
                 : open.entries().siteNow(entry.site()).map(
                         site -> new KnownVisit(entry.id(), site.id(), entry.isPlanned(), version(entry), told));
+    }
+
+    /** Who changed one last, and when; empty where the trail does not tell. */
+    public Optional<LastChange> lastChange(String id) {
+        return book.read(open -> Validated.valid(open.trail().newest(Subject.VISIT, id)
+                .map(row -> new LastChange(row.who(), row.at())))).found().flatMap(change -> change);
     }
 
     private static String version(VisitEntry entry) {

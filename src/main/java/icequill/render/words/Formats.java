@@ -7,6 +7,10 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.chrono.IsoChronology;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.FormatStyle;
+import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Set;
 import javax.money.MonetaryAmount;
@@ -68,6 +72,23 @@ public record Formats(Language language, String country, Words words) {
         return YEAR_FIRST.contains(country)
                 ? day.toString()
                 : new DateForms(words).written(day, MONTH_FIRST.contains(country));
+    }
+
+    /** In which order a day and a month in figures are meant: by the country, if this language has the same order there. */
+    public DayOrder dayOrder() {
+        String pattern = DateTimeFormatterBuilder.getLocalizedDateTimePattern(FormatStyle.SHORT, null,
+                IsoChronology.INSTANCE, Locale.of(language.tag(), country));
+        boolean isMonthFirst = MONTH_FIRST.contains(country);
+        return switch (pattern.charAt(0)) {
+        case 'd' -> isMonthFirst || YEAR_FIRST.contains(country) ? DayOrder.UNCLEAR : DayOrder.DAY_FIRST;
+        case 'M' -> isMonthFirst ? DayOrder.MONTH_FIRST : DayOrder.UNCLEAR;
+        default -> DayOrder.UNCLEAR;
+        };
+    }
+
+    /** The same with the day of the week before it. */
+    public String dayOfWeek(LocalDate day) {
+        return day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.of(language.tag(), country)) + ", " + day(day);
     }
 
     /** From a time to another one; the half of the day is said once where it is the same. */

@@ -6,32 +6,31 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.web.page.Asked;
+import icequill.web.page.FieldPlaces;
+import icequill.web.page.TypedDay;
 import icequill.web.page.TypedMoment;
 import icequill.web.page.TypedNumber;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The keys and values of a form in the making, each by its path such as {@code survey.machines[0].note}, and the field of a page in
- * which it was typed.
+ * The keys and values of a form in the making, each by its path such as {@code survey.machines[0].note}.
  *
  * @param problems what cannot be read is added here
  */
-record FilledForm(Asked asked, Problems problems, Map<String, Object> values, Map<String, String> fields) {
+record FilledForm(Asked asked, Problems problems, Map<String, Object> values, FieldPlaces places) {
 
     private static final Pattern STEP = Pattern.compile("([A-Za-z0-9-]+)(?:\\[(\\d+)])?(?:\\.(.+))?");
     private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
 
     static FilledForm of(Asked asked, Problems problems) {
-        return new FilledForm(asked, problems, new LinkedHashMap<>(), new LinkedHashMap<>());
+        return new FilledForm(asked, problems, new LinkedHashMap<>(), new FieldPlaces());
     }
 
     /** A text, where one was typed. */
@@ -49,7 +48,7 @@ record FilledForm(Asked asked, Problems problems, Map<String, Object> values, Ma
     }
 
     FilledForm day(String path, String field) {
-        return typed(path, field, (text, where) -> TypedMoment.day(text, where).map(String::valueOf));
+        return typed(path, field, (text, where) -> TypedDay.of(text, asked.reader(), where).map(String::valueOf));
     }
 
     FilledForm time(String path, String field) {
@@ -69,7 +68,7 @@ record FilledForm(Asked asked, Problems problems, Map<String, Object> values, Ma
     }
 
     private <T> FilledForm typed(String path, String field, BiFunction<String, String, Validated<T>> reading) {
-        fields.put(path, field);
+        places.put(path, field);
         asked.text(field).flatMap(text -> problems.take(reading.apply(text, field)))
                 .ifPresent(value -> put(path, value, field));
         return this;
@@ -77,7 +76,7 @@ record FilledForm(Asked asked, Problems problems, Map<String, Object> values, Ma
 
     /** A value that stands for a field. */
     FilledForm put(String path, Object value, String field) {
-        fields.put(path, field);
+        places.put(path, field);
         put(values, path, value);
         return this;
     }
@@ -105,20 +104,8 @@ record FilledForm(Asked asked, Problems problems, Map<String, Object> values, Ma
         }
     }
 
-    /**
-     * The field that a problem is about: that of a key which is missing where the problem lies, that of its place, one that the place
-     * belongs to, or the first that belongs to it.
-     */
+    /** The field that a problem is about. */
     Optional<String> field(Problem problem) {
-        String path = problem.place().path();
-        String within = path.isEmpty() ? "" : path + ".";
-        return longest(key -> key.startsWith(within)
-                && problem.message().contains("\"" + key.substring(within.length()) + "\""))
-                .or(() -> longest(key -> path.startsWith(key))).or(() -> longest(key -> key.startsWith(path)));
-    }
-
-    private Optional<String> longest(Predicate<String> fits) {
-        return fields.entrySet().stream().filter(entry -> fits.test(entry.getKey()))
-                .max(Comparator.comparingInt(entry -> entry.getKey().length())).map(Map.Entry::getValue);
+        return places.field(problem);
     }
 }

@@ -9,7 +9,6 @@ import icequill.office.billing.IssueOptions;
 import icequill.office.quoting.QuoteOffice;
 import icequill.office.quoting.QuotedPaper;
 import icequill.office.quoting.Telling;
-import icequill.office.register.DraftOffice;
 import icequill.party.Language;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
@@ -21,11 +20,11 @@ import icequill.request.PaperOptions;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
+import icequill.web.page.PageDraft;
 import icequill.web.page.TypedFields;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.UUID;
 
 /** Makes a maintenance quote while the customer waits: ways of care side by side, drawn anew with every change, until it is issued. */
 public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
@@ -34,22 +33,24 @@ public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
      * What its page shows.
      *
      * @param address of the page
-     * @param draft under which the page keeps what is typed; empty where it is of somebody new
+     * @param draft under which the page keeps what is typed
      * @param isGoingOn whether it goes on with something that was kept
      * @param figures empty before anything was typed, and while something is wrong
      * @param quote the same as the quote has it, and {@code sheet} as the comparison sheet has it
      */
-    public record Shown(QuoteEntry entry, String address, int rows, Optional<String> draft, boolean isGoingOn,
+    public record Shown(QuoteEntry entry, String address, int rows, String draft, boolean isGoingOn,
             Optional<QuoteFigures> figures,
             Optional<Page> quote, Optional<Page> sheet, TypedFields typed) {}
 
     /** The empty page, or as it stands while somebody types. */
     @Override
     public Answer answer(Asked asked) {
-        return Answer.of(choices(asked), entry -> asked.text("start").isEmpty() && asked.text("day").isEmpty()
-                ? shown(asked, entry, Optional.empty(), QuoteDraft.of(asked)
-                        .map(draft -> new TypedFields(draft.fields(), List.of())).orElse(TypedFields.NONE))
-                : workedOut(asked, entry));
+        boolean isTyped = asked.text("start").isPresent() || asked.text("day").isPresent();
+        return Answer.of(choices(asked), entry -> isTyped
+                ? workedOut(asked, entry)
+                : QuoteDraft.of(asked).gone().orElseGet(() -> shown(asked, entry, Optional.empty(),
+                        QuoteDraft.of(asked).found().map(draft -> new TypedFields(draft.fields(), List.of()))
+                                .orElse(TypedFields.NONE))));
     }
 
     /** One of its papers, as it would be. */
@@ -72,19 +73,17 @@ public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
 
     @Override
     public Validated<String> done(Asked asked) {
-        return choices(asked).then(entry -> {
+        return choices(asked).then(entry -> QuoteDraft.of(asked).once(() -> {
             QuoteForm form = new QuoteForm(asked, entry);
             return form.typed().then(typed -> QuoteOffice.of(asked.book()).issue(typed,
                     new IssueOptions(form.day(), form.language())))
-                    .then(issued -> asked.text(QuoteDraft.ID)
-                            .map(id -> new DraftOffice(asked.book()).discard(id).map(gone -> issued))
-                            .orElseGet(() -> Validated.valid(issued)))
                     .map(issued -> QuotePaths.quote(issued.number()));
-        });
+        }));
     }
 
     @Override
-    public Answer again(Asked asked, List<Problem> problems) {
+    public Answer again(Asked sent, List<Problem> problems) {
+        Asked asked = PageDraft.afresh(sent, problems);
         return Answer.of(choices(asked), entry -> shown(asked, entry, Optional.empty(),
                 typed(asked, new QuoteForm(asked, entry), problems)));
     }
@@ -106,8 +105,8 @@ public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
         Optional<QuoteFigures> figures = sheet.map(QuoteSheet::data);
         Shown shown = new Shown(entry, entry.site().map(QuotePaths::entry).orElse(QuotePaths.NEW),
                 NewSiteForm.MACHINES,
-                entry.site().map(known -> asked.text(QuoteDraft.ID).orElseGet(() -> UUID.randomUUID().toString())),
-                QuoteDraft.of(asked).isPresent(), figures, sheet.map(found -> MaintenanceQuoteView.of(found.quote())),
+                QuoteDraft.of(asked).id(), QuoteDraft.of(asked).found().isPresent(), figures,
+                sheet.map(found -> MaintenanceQuoteView.of(found.quote())),
                 sheet.flatMap(QuoteSheet::comparison).map(ComparisonSheetView::of), typed);
         return new Answer.Shown("quote-new", shown, figures.<Object>map(found -> found)
                 .orElseGet(() -> typed.problems().isEmpty() ? entry : new ProblemReport(typed.problems())));

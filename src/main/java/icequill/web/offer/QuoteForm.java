@@ -12,7 +12,7 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.web.page.Asked;
-import icequill.web.page.TypedMoment;
+import icequill.web.page.TypedDay;
 import icequill.web.page.TypedNumber;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -21,10 +21,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** A maintenance quote as the fields of its page have it, made into the keys that its forms have. */
 final class QuoteForm {
+
+    /** The names of its fields that hold days. */
+    static final Pattern DAYS = Pattern.compile("day|start|(?:cleaned|brushed)-.+");
 
     private static final String USUAL_MINUTES = "60";
     private static final List<String> OWN_COSTS = List.of("iceBought", "spoiledTrade", "emergencyPremium",
@@ -44,7 +48,8 @@ final class QuoteForm {
     QuoteForm(Asked asked, QuoteEntry entry) {
         this.asked = asked;
         this.entry = entry;
-        this.day = asked.text("day").flatMap(text -> problems.take(TypedMoment.day(text, "day"))).orElse(entry.day());
+        this.day = asked.text("day").flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), "day")))
+                .orElse(entry.day());
         this.language = asked.text("language").flatMap(this::known);
         this.site = entry.site().isPresent() ? Optional.empty() : Optional.of(new NewSiteForm(asked, problems));
         site.ifPresentOrElse(fresh -> machines.putAll(fresh.machines()),

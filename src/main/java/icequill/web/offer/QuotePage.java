@@ -10,6 +10,7 @@ import icequill.render.view.MaintenanceQuoteView;
 import icequill.shop.FormName;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
+import icequill.web.page.PageDraft;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -21,10 +22,11 @@ public final class QuotePage implements icequill.web.page.Page {
      *
      * @param quote empty where it is of a repair
      * @param isLapsed whether its last day has gone by
+     * @param isAgain whether somebody sent once more what it was made from
      * @param hasSheets whether the book has the request that it was made from
      */
-    public record Shown(PaperSheet paper, Optional<Page> quote, boolean isLapsed, boolean hasSheets,
-            boolean hasBrushing) {}
+    public record Shown(PaperSheet paper, Optional<Page> quote, boolean isLapsed, boolean isAgain,
+            boolean hasSheets, boolean hasBrushing) {}
 
     @Override
     public Answer answer(Asked asked) {
@@ -37,6 +39,7 @@ public final class QuotePage implements icequill.web.page.Page {
                                 .found().map(MaintenanceQuoteView::of),
                                 paper.data().matter().flatMap(matter -> matter.validUntil())
                                         .filter(asked.reader().today()::isAfter).isPresent(),
+                                PageDraft.isAgain(asked),
                                 office.hasSheet(number, QuotedPaper.COMPARISON),
                                 office.hasSheet(number, QuotedPaper.BRUSHING)),
                         paper.data()));

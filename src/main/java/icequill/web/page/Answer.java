@@ -44,6 +44,13 @@ public sealed interface Answer {
      */
     record Xml(String text, String name) implements Answer {}
 
+    /** A page that is shown once more since what was asked for could not be done. */
+    record Instead(Answer page, List<Problem> problems) implements Answer {
+        public Instead {
+            problems = List.copyOf(problems);
+        }
+    }
+
     /** All that is wrong with what was asked for. */
     record Refused(List<Problem> problems) implements Answer {
         public Refused {

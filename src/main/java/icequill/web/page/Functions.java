@@ -22,13 +22,18 @@ record Functions(Reader reader) {
 
     /** By the names that templates have for them. */
     Map<String, TemplateMethodModelEx> byName() {
-        return Map.of("word", arguments -> word(PREFIX, arguments), "common", arguments -> word("", arguments),
-                "day", arguments -> day(only(arguments)), "time", arguments -> time(only(arguments)),
-                "money", arguments -> amount(only(arguments), true),
-                "figure", arguments -> amount(only(arguments), false),
-                "plain", arguments -> plain(only(arguments)), "number", arguments -> text(only(arguments)),
-                "sentence", arguments -> Sentences.capitalized(String.valueOf(only(arguments))), "told",
-                arguments -> Told.in(reader.language()).of(String.valueOf(only(arguments))).orElse(null));
+        return Map.ofEntries(Map.entry("word", arguments -> word(PREFIX, arguments)),
+                Map.entry("common", arguments -> word("", arguments)),
+                Map.entry("day", arguments -> day(only(arguments))),
+                Map.entry("understood", arguments -> understood(String.valueOf(only(arguments)))),
+                Map.entry("time", arguments -> time(only(arguments))),
+                Map.entry("money", arguments -> amount(only(arguments), true)),
+                Map.entry("figure", arguments -> amount(only(arguments), false)),
+                Map.entry("plain", arguments -> plain(only(arguments))),
+                Map.entry("number", arguments -> text(only(arguments))),
+                Map.entry("sentence", arguments -> Sentences.capitalized(String.valueOf(only(arguments)))),
+                Map.entry("told",
+                        arguments -> Told.in(reader.language()).of(String.valueOf(only(arguments))).orElse(null)));
     }
 
     private static @Nullable Object only(List<?> arguments) throws TemplateModelException {
@@ -66,6 +71,12 @@ record Functions(Reader reader) {
         case Instant moment -> moment.atZone(reader.zone()).toLocalDate();
         case null, default -> throw new IllegalArgumentException("no day: " + day);
         });
+    }
+
+    /** A day that was typed, with its weekday; no letters while it cannot be read. */
+    private String understood(String typed) {
+        return TypedDay.of(typed, reader, "").found()
+                .map(day -> Sentences.capitalized(reader.sentences().formats().dayOfWeek(day))).orElse("");
     }
 
     private String time(@Nullable Object time) {

@@ -71,14 +71,9 @@ public final class PageHandler {
         if (done instanceof Validated.Valid<String>(String path)) {
             send(context, asked, new Answer.Gone(path));
         } else {
-            Answer again = wantsJson(context)
+            send(context, asked, wantsJson(context)
                     ? new Answer.Refused(done.problems())
-                    : page.again(asked, done.problems());
-            send(context, asked, again);
-            if (again instanceof Answer.Shown) {
-                HttpStatus status = status(done.problems());
-                context.status(status == HttpStatus.NOT_FOUND ? HttpStatus.UNPROCESSABLE_CONTENT : status);
-            }
+                    : new Answer.Instead(page.again(asked, done.problems()), done.problems()));
         }
     }
 
@@ -155,6 +150,13 @@ public final class PageHandler {
         case Answer.Xml xml -> {
             context.header("Content-Disposition", "attachment; filename=\"" + xml.name() + "\"");
             context.contentType("application/xml").result(xml.text());
+        }
+        case Answer.Instead instead -> {
+            send(context, asked, wantsJson(context) ? new Answer.Refused(instead.problems()) : instead.page());
+            if (instead.page() instanceof Answer.Shown) {
+                HttpStatus status = status(instead.problems());
+                context.status(status == HttpStatus.NOT_FOUND ? HttpStatus.UNPROCESSABLE_CONTENT : status);
+            }
         }
         case Answer.Refused refused -> {
             context.status(status(refused.problems()));

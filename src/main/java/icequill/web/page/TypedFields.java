@@ -1,10 +1,12 @@
 package icequill.web.page;
 
 import icequill.problem.Problem;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What stands in the fields of a form that is shown again, and what is wrong with it.
@@ -36,10 +38,11 @@ public record TypedFields(Map<String, List<String>> fields, List<Problem> proble
      * How many rows of fields something stands in, blank ones between them too.
      *
      * @param before what the names of its fields begin with, before the number of the row
-     * @param after what they end with
+     * @param after what each of them ends with
      */
-    public int rows(String before, String after) {
-        Pattern field = Pattern.compile(Pattern.quote(before) + "(\\d{1,3})" + Pattern.quote(after));
+    public int rows(String before, String... after) {
+        Pattern field = Pattern.compile(Pattern.quote(before) + "(\\d{1,4})"
+                + Arrays.stream(after).map(Pattern::quote).collect(Collectors.joining("|", "(?:", ")")));
         return fields.entrySet().stream().filter(entry -> !entry.getValue().isEmpty())
                 .map(entry -> field.matcher(entry.getKey())).filter(Matcher::matches)
                 .mapToInt(row -> Integer.parseInt(row.group(1)) + 1).max().orElse(0);

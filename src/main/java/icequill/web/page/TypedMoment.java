@@ -4,14 +4,12 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A day and a time of day as people type them. */
+/** A time of day as people type it. */
 public final class TypedMoment {
 
     private static final Pattern TIME = Pattern
@@ -21,16 +19,6 @@ public final class TypedMoment {
     private static final int HOUR = 60;
 
     private TypedMoment() {
-    }
-
-    /** A day as 2026-05-14. */
-    public static Validated<LocalDate> day(String text, String field) {
-        try {
-            return Validated.valid(LocalDate.parse(text));
-        } catch (DateTimeException none) {
-            return Validated.invalid(new Problem(Code.WRONG_TYPE, new Place("", 0, field),
-                    "there is no day \"" + text + "\"", "write it as 2026-05-14"));
-        }
     }
 
     /** A time as 9:15, 915, 16:20 or 4:20 pm; as 1:30-04:00 where clocks repeat the hour. */

@@ -1,17 +1,7 @@
 package icequill.web.page;
 
-import icequill.files.yaml.Languages;
-import icequill.party.Language;
-import java.text.Normalizer;
-import java.time.Month;
-import java.time.format.TextStyle;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** A month as people type it: 2026-05, 5/2026, May 2026, or mayo de 2026. */
 final class TypedMonth {
@@ -35,27 +25,11 @@ final class TypedMonth {
             return text(yearFirst.group(1), Integer.parseInt(yearFirst.group(2)));
         }
         return named.matches()
-                ? month(named.group(1)).map(month -> text(named.group(2), month.getValue())).orElse(typed)
+                ? MonthName.of(named.group(1)).map(month -> text(named.group(2), month.getValue())).orElse(typed)
                 : typed;
     }
 
     private static String text(String year, int month) {
         return year + "-" + (month < 10 ? "0" : "") + month;
-    }
-
-    /** By its name in any language of the program, or by three letters of it or more that no other begins with. */
-    private static Optional<Month> month(String name) {
-        List<Month> found = Arrays.stream(Month.values())
-                .filter(month -> names(month).anyMatch(known -> known.startsWith(plain(name)))).toList();
-        return found.size() == 1 ? Optional.of(found.getFirst()) : Optional.empty();
-    }
-
-    private static Stream<String> names(Month month) {
-        return Languages.known().stream().map(Language::tag).map(Locale::of)
-                .map(locale -> plain(month.getDisplayName(TextStyle.FULL, locale)));
-    }
-
-    private static String plain(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "").toLowerCase(Locale.ROOT);
     }
 }

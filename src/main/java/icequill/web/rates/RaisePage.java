@@ -13,8 +13,8 @@ import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
+import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
-import icequill.web.page.TypedMoment;
 import icequill.web.page.TypedNumber;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -61,7 +61,10 @@ public final class RaisePage implements Page, FormPage {
     }
 
     private static Shown shown(Asked asked, Validated<RaisedPrices> would) {
-        return new Shown(PriceGroup.keys(), would.found(), new TypedFields(asked.fields(), would.problems()));
+        Map<String, List<String>> fields = new LinkedHashMap<>(asked.fields());
+        // What is confirmed later holds from the day that was shown.
+        would.found().ifPresent(raised -> fields.put("from", List.of(raised.from().toString())));
+        return new Shown(PriceGroup.keys(), would.found(), new TypedFields(fields, would.problems()));
     }
 
     private static Validated<RaisedPrices> raised(Asked asked, boolean sure) {
@@ -70,7 +73,8 @@ public final class RaisePage implements Page, FormPage {
 
     private static Validated<RaiseWish> wish(Asked asked) {
         Problems problems = new Problems();
-        Optional<LocalDate> from = asked.text("from").flatMap(text -> problems.take(TypedMoment.day(text, "from")));
+        Optional<LocalDate> from = asked.text("from")
+                .flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), "from")));
         if (asked.text("from").isEmpty()) {
             problems.add(Code.MISSING, new Place("", 0, "from"), "the first day is missing",
                     "the day from which the new prices hold");

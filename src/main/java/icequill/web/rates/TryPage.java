@@ -9,8 +9,8 @@ import icequill.problem.Validated;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.Page;
+import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
-import icequill.web.page.TypedMoment;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -55,6 +55,6 @@ public final class TryPage implements Page {
     }
 
     private static Optional<LocalDate> day(Asked asked, String field, Problems problems) {
-        return asked.text(field).flatMap(text -> problems.take(TypedMoment.day(text, field)));
+        return asked.text(field).flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), field)));
     }
 }

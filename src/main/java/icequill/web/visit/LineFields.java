@@ -11,8 +11,6 @@ import java.util.Set;
 /** What was put in, what made the work dearer, and whatever else is charged in one's own words. */
 record LineFields(Typing typing, Kept.Rows kept) {
 
-    /** More rows than anybody fills. */
-
     private static final Set<String> SHOWN = Set.of("material", "modifier", "text", "class", "price", "amount",
             "machine", "outcome");
 
@@ -31,12 +29,17 @@ record LineFields(Typing typing, Kept.Rows kept) {
         String what(int i) {
             return row + i + (this == OWN ? "text" : "part");
         }
+
+        /** How the fields of a row end in which something can be said. */
+        String[] said() {
+            return this == OWN ? new String[]{"text", "price", "amount"} : new String[]{"part", "amount"};
+        }
     }
 
     List<Map<String, Object>> read() {
         List<Map<String, Object>> lines = new ArrayList<>();
         for (Kind kind : Kind.values()) {
-            for (int i = 0; i < typing.rows(kind.row); i++) {
+            for (int i = 0; i < typing.rows(kind.row, kind.said()); i++) {
                 read(kind, i, lines);
             }
         }

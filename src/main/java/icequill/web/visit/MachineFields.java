@@ -10,8 +10,6 @@ import java.util.Set;
 /** What was found, done, measured and recommended at each machine. Names of fields end in the machine's id. */
 record MachineFields(Typing typing, Kept.Rows kept) {
 
-    /** More rows than anybody fills. */
-
     private static final List<String> NOTES = List.of("complaint", "cause", "correction", "confirmed");
     private static final List<String> READING = List.of("what", "unit", "before", "after");
     private static final Set<String> SHOWN = Set.of("machine", "complaint", "cause", "correction", "confirmed",
@@ -51,7 +49,8 @@ record MachineFields(Typing typing, Kept.Rows kept) {
 
     private List<Map<String, Object>> readings(String id, String path) {
         List<Map<String, Object>> readings = new ArrayList<>();
-        for (int i = 0; i < typing.rows("reading"); i++) {
+        for (int i = 0; i < typing.rows("reading",
+                READING.stream().map(part -> part + "-" + id).toArray(String[]::new)); i++) {
             String row = "reading" + i;
             typing.unnamed(row + "what-" + id, READING.stream().map(part -> row + part + "-" + id).toList(),
                     "it is not said what was read");
@@ -69,7 +68,7 @@ record MachineFields(Typing typing, Kept.Rows kept) {
 
     private List<Map<String, Object>> recommended(String id, String path) {
         List<Map<String, Object>> recommended = new ArrayList<>();
-        for (int i = 0; i < typing.rows("recommended"); i++) {
+        for (int i = 0; i < typing.rows("recommended", "-" + id); i++) {
             String field = "recommended" + i + "-" + id;
             String answer = "accepted" + i + "-" + id;
             typing.text(field).ifPresent(text -> {

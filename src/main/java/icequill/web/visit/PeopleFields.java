@@ -17,8 +17,6 @@ import java.util.Set;
  */
 record PeopleFields(Typing typing, LocalDate day, Kept.Rows kept) {
 
-    /** More rows than anybody fills. */
-
     private static final Set<String> SHOWN = Set.of("name", "grade", "arrived", "left", "on", "outcome", "spent",
             "mustLeave");
     private static final Duration LONGEST_NIGHT = Duration.ofHours(12);
@@ -42,7 +40,7 @@ record PeopleFields(Typing typing, LocalDate day, Kept.Rows kept) {
 
     List<Map<String, Object>> read() {
         List<Stay> stays = new ArrayList<>();
-        for (int i = 0; i < typing.rows("person"); i++) {
+        for (int i = 0; i < typing.rows("person", "name", "from", "to"); i++) {
             String row = "person" + i;
             typing.unnamed(row + "name", List.of(row + "from", row + "to"), "nobody is named for these hours");
             typing.text(row + "name").ifPresent(name -> read(row, name, stays));

@@ -6,26 +6,25 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.web.page.Asked;
+import icequill.web.page.FieldPlaces;
+import icequill.web.page.TypedDay;
+import icequill.web.page.TypedFields;
 import icequill.web.page.TypedMoment;
 import icequill.web.page.TypedNumber;
 import icequill.web.page.TypedTime;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** What stands in the fields of a visit's page, what is wrong with it, and where each place of the visit's form was typed. */
 final class Typing {
 
     private final Asked asked;
     private final Problems problems = new Problems();
-    private final Map<String, String> fields = new LinkedHashMap<>();
+    private final FieldPlaces places = new FieldPlaces();
 
     Typing(Asked asked) {
         this.asked = asked;
@@ -44,11 +43,9 @@ final class Typing {
         return asked.fields().keySet();
     }
 
-    /** How many rows there are of which anything was typed, such as of {@code person0name}: those that are empty in between count. */
-    int rows(String row) {
-        Pattern field = Pattern.compile(Pattern.quote(row) + "(\\d{1,4})(?!\\d).*");
-        return names().stream().filter(name -> !texts(name).isEmpty()).map(field::matcher).filter(Matcher::matches)
-                .mapToInt(found -> Integer.parseInt(found.group(1)) + 1).max().orElse(0);
+    /** How many rows of fields something stands in, as the page shows them. */
+    int rows(String before, String... after) {
+        return new TypedFields(asked.fields(), List.of()).rows(before, after);
     }
 
     Optional<BigDecimal> number(String field) {
@@ -56,7 +53,7 @@ final class Typing {
     }
 
     Optional<LocalDate> day(String field) {
-        return text(field).flatMap(text -> problems.take(TypedMoment.day(text, field)));
+        return text(field).flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), field)));
     }
 
     Optional<TypedTime> time(String field) {
@@ -86,7 +83,7 @@ final class Typing {
 
     /** Says in which field a place of the visit's form was typed. */
     void place(String path, String field) {
-        fields.put(path, field);
+        places.put(path, field);
     }
 
     <T> Validated<T> or(Supplier<T> value) {
@@ -95,12 +92,7 @@ final class Typing {
 
     /** The problems, each at the field in which it was typed. */
     List<Problem> atFields(List<Problem> found) {
-        return found.stream().map(problem -> new Problem(problem.code(),
-                new Place("", 0, field(problem.place().path())), problem.message(), problem.allowed())).toList();
-    }
-
-    private String field(String path) {
-        return fields.entrySet().stream().filter(entry -> path.startsWith(entry.getKey()))
-                .max(Map.Entry.comparingByKey()).map(Map.Entry::getValue).orElse(path);
+        return found.stream().map(problem -> FieldPlaces
+                .at(places.field(problem).orElse(problem.place().path()), problem)).toList();
     }
 }

@@ -2,6 +2,8 @@ package icequill.web.visit;
 
 import icequill.answer.entry.VisitChoices;
 import icequill.office.asking.KnownVisit;
+import icequill.office.asking.KnownVisits;
+import icequill.office.asking.LastChange;
 import icequill.office.asking.TypedVisit;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
@@ -9,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Shows two versions of a visit that two people changed, and lets the later one decide. */
@@ -24,10 +27,11 @@ final class VisitConflict {
      * What its page shows.
      *
      * @param version of what the book says now
+     * @param changed who changed it meanwhile, and when; empty where the book does not tell
      * @param mine the fields of the page that cannot be stored
      */
-    public record Shown(String address, String visit, String version, List<Difference> differences,
-            Map<String, List<String>> mine) {}
+    public record Shown(String address, String visit, String version, Optional<LastChange> changed,
+            List<Difference> differences, Map<String, List<String>> mine) {}
 
     /** What one thing is in both versions; no letters where it is not told. */
     public record Difference(String what, String mine, String theirs) {}
@@ -47,6 +51,8 @@ final class VisitConflict {
         Map<String, List<String>> fields = new LinkedHashMap<>(asked.fields());
         fields.keySet().removeAll(OWN);
         return new Answer.Shown("visit-conflict",
-                new Shown(address, now.id(), now.version(), differences, fields), differences);
+                new Shown(address, now.id(), now.version(),
+                        new KnownVisits(asked.book()).lastChange(now.id()), differences, fields),
+                differences);
     }
 }

@@ -9,24 +9,24 @@ import icequill.office.asking.Draft;
 import icequill.office.asking.KnownVisit;
 import icequill.office.asking.KnownVisits;
 import icequill.office.asking.TypedVisit;
-import icequill.office.register.DraftOffice;
 import icequill.office.register.KeptDraft;
 import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
+import icequill.web.page.PageDraft;
 import icequill.web.page.Paths;
+import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
-import icequill.web.page.TypedMoment;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 
 /** Enters a visit, corrects one that is not billed, or records a planned one as done: all of it on one page, with its price beside it. */
 public final class VisitEntry implements Page, FormPage {
@@ -73,12 +73,17 @@ public final class VisitEntry implements Page, FormPage {
     @Override
     public Answer answer(Asked asked) {
         return Answer.of(known(asked).then(known -> {
+            PageDraft draft = VisitDraft.of(asked, site(asked, known));
+            Optional<Answer> gone = isTyped(asked) ? Optional.empty() : draft.gone();
+            if (gone.isPresent()) {
+                return Validated.valid(gone.get());
+            }
             Optional<Asked> typed = isTyped(asked)
                     ? Optional.of(asked)
-                    : VisitDraft.of(asked).map(draft -> goingOn(asked, draft))
+                    : draft.found().map(kept -> goingOn(asked, kept))
                             .or(() -> known.map(visit -> asked.typing(VisitForm.fields(visit))));
             return wanted(typed.orElse(asked), known).map(wanted -> typed
-                    .map(fields -> isTyped(asked) || asked.text(VisitDraft.ID).isPresent()
+                    .map(fields -> isTyped(asked) || draft.found().isPresent()
                             ? fields
                             : fields.typing(wanted.proposed(fields.fields())))
                     .map(fields -> page(fields, wanted, priced(fields, wanted), isTyped(asked)))
@@ -99,35 +104,40 @@ public final class VisitEntry implements Page, FormPage {
     }
 
     private static boolean isTyped(Asked asked) {
-        return asked.fields().keySet().stream().anyMatch(name -> !name.equals(VisitDraft.ID));
+        return asked.fields().keySet().stream().anyMatch(name -> !name.equals(PageDraft.ID));
     }
 
     private static Asked goingOn(Asked asked, KeptDraft draft) {
         Map<String, List<String>> fields = new LinkedHashMap<>(draft.fields());
-        fields.put(VisitDraft.ID, List.of(draft.id()));
+        fields.put(PageDraft.ID, List.of(draft.id()));
         return asked.typing(fields);
     }
 
     @Override
     public Validated<String> done(Asked asked) {
         AskingOffice office = AskingOffice.of(asked.book());
-        return known(asked).then(known -> form(asked, known).draft().then(draft -> known
-                .map(visit -> new KnownVisits(asked.book()).change(new TypedVisit(visit.id(), draft),
-                        asked.text(VERSION).orElse("")))
-                .orElseGet(() -> office.store(office.typed(draft))))).then(stored -> asked.text(VisitDraft.ID)
-                        .map(id -> new DraftOffice(asked.book()).discard(id).map(gone -> stored))
-                        .orElseGet(() -> Validated.valid(stored)))
-                .map(RecordedVisit::visit).map(Paths::visit);
+        return known(asked).then(known -> VisitDraft.of(asked, site(asked, known)).once(() -> form(asked, known).draft()
+                .then(draft -> known
+                        .map(visit -> new KnownVisits(asked.book()).change(new TypedVisit(visit.id(), draft),
+                                asked.text(VERSION).orElse("")))
+                        .orElseGet(() -> office.store(office.typed(draft))))
+                .map(RecordedVisit::visit).map(Paths::visit)));
     }
 
     @Override
-    public Answer again(Asked asked, List<Problem> problems) {
-        boolean isLater = problems.stream().anyMatch(problem -> problem.code() == Code.CHANGED_MEANWHILE);
-        return Answer.of(known(asked).then(known -> wanted(asked, known)),
-                wanted -> wanted.known().filter(now -> isLater)
-                        .flatMap(now -> form(asked, wanted.known()).draft().found().map(draft -> VisitConflict.page(
-                                asked, now, new TypedVisit(now.id(), draft), wanted.choices(), wanted.address())))
-                        .orElseGet(() -> page(asked, wanted, new Validated.Invalid<>(problems), true)));
+    public Answer again(Asked sent, List<Problem> problems) {
+        Asked asked = PageDraft.afresh(sent, problems);
+        boolean isLater = problems.stream().anyMatch(problem -> problem.code() == Code.CHANGED_MEANWHILE
+                && problem.place().equals(Place.NOWHERE));
+        return isLater && asked.part("visit").isEmpty()
+                ? new Answer.Refused(problems)
+                : Answer.of(known(asked).then(known -> wanted(asked, known)),
+                        wanted -> wanted.known().filter(now -> isLater)
+                                .flatMap(now -> form(asked, wanted.known()).draft().found()
+                                        .map(draft -> VisitConflict.page(
+                                                asked, now, new TypedVisit(now.id(), draft), wanted.choices(),
+                                                wanted.address())))
+                                .orElseGet(() -> page(asked, wanted, new Validated.Invalid<>(problems), true)));
     }
 
     /** @param isTyped whether somebody typed it just now, who is to see at its fields what is wrong */
@@ -140,11 +150,12 @@ public final class VisitEntry implements Page, FormPage {
 
     private static Answer shown(Asked asked, Wanted wanted, Optional<VisitPrice> price, TypedFields typed,
             List<Problem> hindrances) {
-        String draft = asked.text(VisitDraft.ID).orElseGet(() -> UUID.randomUUID().toString());
+        PageDraft kept = VisitDraft.of(asked, wanted.choices().site());
+        String draft = kept.id();
         String visit = wanted.known().map(KnownVisit::id).orElse("");
         return new Answer.Shown("visit-entry", new Shown(wanted.address(), wanted.choices(), wanted.known(),
                 asked.text(VERSION).or(() -> wanted.known().map(KnownVisit::version)).orElse(""),
-                form(asked, wanted.known()).alsoKept(), draft, VisitDraft.of(asked).isPresent(),
+                form(asked, wanted.known()).alsoKept(), draft, kept.found().isPresent(),
                 VisitDraft.all(asked).stream().filter(begun -> begun.isOf(wanted.choices().site(), visit))
                         .filter(begun -> !begun.draft().id().equals(draft)).toList(),
                 price, hindrances, typed), wanted.choices());
@@ -162,7 +173,11 @@ public final class VisitEntry implements Page, FormPage {
     }
 
     private static VisitForm form(Asked asked, Optional<KnownVisit> known) {
-        return VisitForm.of(asked, known.map(KnownVisit::site).orElseGet(() -> asked.part("site")), known);
+        return VisitForm.of(asked, site(asked, known), known);
+    }
+
+    private static String site(Asked asked, Optional<KnownVisit> known) {
+        return known.map(KnownVisit::site).orElseGet(() -> asked.part("site"));
     }
 
     private static Validated<Optional<KnownVisit>> known(Asked asked) {
@@ -174,10 +189,10 @@ public final class VisitEntry implements Page, FormPage {
 
     /** By the rates of the day that was typed, or of today where that has none, so that nothing typed is lost. */
     private static Validated<Wanted> wanted(Asked asked, Optional<KnownVisit> known) {
-        String site = known.map(KnownVisit::site).orElseGet(() -> asked.part("site"));
+        String site = site(asked, known);
         AskingOffice office = AskingOffice.of(asked.book());
         LocalDate today = asked.reader().today();
-        return asked.text("day").flatMap(text -> TypedMoment.day(text, "day").found())
+        return asked.text("day").flatMap(text -> TypedDay.of(text, asked.reader(), "day").found())
                 .flatMap(day -> office.choices(site, day, asked.reader().language()).found()).map(Validated::valid)
                 .orElseGet(() -> office.choices(site, today, asked.reader().language()))
                 .map(choices -> new Wanted(choices, known));

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A visit as the fields of its page have it, made into the keys that its form has, and back.
@@ -17,6 +18,9 @@ import java.util.Set;
  * @param known what the book says of it so far; empty for one that is new
  */
 record VisitForm(Typing typing, String site, Optional<KnownVisit> known) {
+
+    /** The names of its fields that hold days. */
+    static final Pattern DAYS = Pattern.compile("day|nextDue|[a-z]+Day|person\\d+day");
 
     private static final Set<String> SHOWN = Set.of("format", "site", "asked", "order", "serviceCall", "people",
             "machines", "lines", "fees", "surcharges", "safeFrom", "nextDue", "outcome");

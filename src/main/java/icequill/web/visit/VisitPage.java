@@ -9,6 +9,7 @@ import icequill.office.Office;
 import icequill.office.asking.AskingOffice;
 import icequill.office.asking.KnownVisit;
 import icequill.office.asking.KnownVisits;
+import icequill.office.asking.LastChange;
 import icequill.office.care.HistoryOffice;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -17,6 +18,7 @@ import icequill.shop.FormName;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.Page;
+import icequill.web.page.PageDraft;
 import icequill.web.page.TypedFields;
 import java.util.List;
 import java.util.Optional;
@@ -31,12 +33,15 @@ public final class VisitPage implements Page {
      * @param version of one that may be changed; empty for others
      * @param price of one that is not billed; empty where it has none
      * @param problems that keep it from having one, or from what was asked for
+     * @param changed who changed it meanwhile, and when, where somebody did
+     * @param isAgain whether somebody sent once more what it was made from
      * @param isAboveLimit whether somebody has to allow more before it is billed
      * @param approver who may; empty where nobody is named, or need not
      * @param typed what was typed of that
      */
     public record Shown(VisitAnswer visit, Optional<String> version, Optional<VisitPrice> price,
-            List<Problem> problems, boolean isAboveLimit, Optional<VisitChoices.Approver> approver,
+            List<Problem> problems, Optional<LastChange> changed, boolean isAgain, boolean isAboveLimit,
+            Optional<VisitChoices.Approver> approver,
             TypedFields typed) {}
 
     @Override
@@ -64,8 +69,15 @@ public final class VisitPage implements Page {
                 new Shown(found.data(), new KnownVisits(asked.book()).find(id).found().map(KnownVisit::version), told,
                         Stream.concat(wrong.stream(), price.map(Validated::problems).orElse(List.of()).stream())
                                 .toList(),
-                        isAbove, isAbove ? approver(asked, found) : Optional.empty(), typed),
+                        changed(asked, id, wrong), PageDraft.isAgain(asked), isAbove,
+                        isAbove ? approver(asked, found) : Optional.empty(), typed),
                 found.data());
+    }
+
+    private static Optional<LastChange> changed(Asked asked, String id, List<Problem> wrong) {
+        return wrong.stream().anyMatch(problem -> problem.code() == Code.CHANGED_MEANWHILE)
+                ? new KnownVisits(asked.book()).lastChange(id)
+                : Optional.empty();
     }
 
     private static Optional<VisitChoices.Approver> approver(Asked asked, VisitSheet found) {

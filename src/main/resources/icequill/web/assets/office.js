@@ -41,6 +41,8 @@
         const piece = new DOMParser().parseFromString(text, 'text/html').getElementById(id);
         if (piece) document.getElementById(id).replaceChildren(...piece.childNodes);
     };
+    // The days that an answer understood, each beside its field.
+    const putDays = text => document.querySelectorAll('.understood').forEach(day => put(text, day.id));
     // Work that takes long is looked at again until it ends. How far it is, is said; the rest is only shown.
     const watched = document.querySelector('[data-watch]');
     const watch = async () => {
@@ -161,7 +163,10 @@
             try {
                 const answer = await fetch(form.dataset.price, { method: 'POST', body: new URLSearchParams(new FormData(form)) });
                 const text = await answer.text();
-                if (answer.ok && mine === asked) put(text, 'price');
+                if (answer.ok && mine === asked) {
+                    put(text, 'price');
+                    putDays(text);
+                }
             } catch (away) {
                 // The button still asks.
             }
@@ -216,9 +221,18 @@
         const told = form.querySelector('[data-kept]');
         let changed = false;
         let timer;
+        // What ended in another window is not written anew: it is said, and the button keeps what stands here under a new name.
+        let isEnded = false;
+        const ended = text => {
+            isEnded = true;
+            const page = new DOMParser().parseFromString(text, 'text/html');
+            told.textContent = [...page.querySelectorAll('.problems li')].map(one => one.textContent).join(' ');
+            const fresh = page.querySelector('input[name=draft]');
+            if (fresh) form.elements.draft.value = fresh.value;
+        };
         const keep = async () => {
             clearTimeout(timer);
-            if (!changed) return;
+            if (!changed || isEnded) return;
             changed = false;
             try {
                 const answer = await fetch(form.dataset.draft, { method: 'POST', redirect: 'manual', keepalive: true,
@@ -226,6 +240,10 @@
                 if (answer.type === 'opaqueredirect') {
                     told.textContent = told.dataset.kept;
                     history.replaceState(null, '', form.getAttribute('action') + '?draft=' + form.elements.draft.value);
+                    return;
+                }
+                if (answer.status === 409) {
+                    ended(await answer.text());
                     return;
                 }
             } catch (away) {
@@ -276,7 +294,7 @@
             element.removeAttribute('aria-invalid');
             if (element.matches('[aria-describedby*="error-"]')) element.removeAttribute('aria-describedby');
             if (element.matches('.error')) element.remove();
-            if (element.matches('.options, .chosen')) element.replaceChildren();
+            if (element.matches('.options, .chosen, .understood')) element.replaceChildren();
             if (element.matches('.options')) element.hidden = true;
         });
         next.querySelectorAll('label').forEach(label => {
@@ -296,7 +314,10 @@
             const answer = await fetch(form.dataset.figures, { method: 'POST', body: fields });
             if (!answer.ok) return;
             const text = await answer.text();
-            if (name === 'ways') put(text, 'said');
+            if (name === 'ways') {
+                put(text, 'said');
+                putDays(text);
+            }
             put(text, name);
         };
         const figures = async () => {

@@ -134,7 +134,8 @@ class RegisterTest {
                     .then(done -> transaction.register().withdraw("callback", "Mrs. Baker of Crumb Lane says no")))
                     .orElseThrow();
             book.write(transaction -> {
-                transaction.formDrafts().keep("begun", "visit", "crumb-lane-bakery", "", "{\"askedBy\":[\"Baker\"]}");
+                transaction.formDrafts().keep("begun", "visit", Optional.of("crumb-lane-bakery"), "",
+                        "{\"askedBy\":[\"Baker\"]}");
                 return Validated.valid(true);
             }).orElseThrow();
             assertThat(Books.read(book, reading -> reading.entries().drafts("visit"))).hasSize(1);
