@@ -160,7 +160,7 @@ class ArchitectureTest {
                 "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.pricing files.disk party explain");
         room(arrows, "ledger",
                 "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.pricing files.disk");
-        room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render.words files.form files.pricing"
+        room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"
                 + " files.paper files.yaml files.disk papers outlook plans visits request document"
                 + " forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
         room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");

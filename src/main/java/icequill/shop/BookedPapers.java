@@ -5,6 +5,8 @@ import icequill.files.paper.PaperJson;
 import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.problem.Validated;
+import java.time.LocalDate;
+import java.util.Optional;
 
 /** The papers of the book as they were issued. */
 public final class BookedPapers {
@@ -17,6 +19,12 @@ public final class BookedPapers {
     /** Whether something is taken off the paper for paying early; without reading all of it. */
     public static boolean offersEarly(Reading open, IssuedPaper issued) {
         return open.papers().data(issued.number()).found().filter(data -> data.contains(OFFER)).isPresent();
+    }
+
+    /** The last day of a quote, without reading all of it; empty for any other paper. */
+    public static Optional<LocalDate> lastDay(Reading open, IssuedPaper issued) {
+        return open.papers().data(issued.number()).found()
+                .flatMap(data -> PaperJson.text(data, "validUntil")).map(LocalDate::parse);
     }
 
     /** The paper of a number as it was issued. */

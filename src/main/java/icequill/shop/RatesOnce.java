@@ -1,13 +1,15 @@
 package icequill.shop;
 
+import icequill.render.Printer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** By what a shop prices and prints, found out when it is first asked for and then kept. For one thread. */
+/** By what a shop prices and prints, found out when it is first asked for and then kept. For many threads. */
 final class RatesOnce {
 
     private final boolean isOfFolder;
     private @Nullable RatesInUse known;
+    private @Nullable Printer printer;
 
     private RatesOnce(boolean isOfFolder) {
         this.isOfFolder = isOfFolder;
@@ -34,9 +36,16 @@ final class RatesOnce {
         return isOfFolder;
     }
 
-    RatesInUse of(Supplier<RatesInUse> finding) {
+    synchronized RatesInUse of(Supplier<RatesInUse> finding) {
         RatesInUse found = known == null ? finding.get() : known;
         known = found;
         return found;
+    }
+
+    /** Prints with the templates that belong to them; a template is read for the first paper only. */
+    synchronized Printer printer(Supplier<RatesInUse> finding) {
+        Printer made = printer == null ? Printer.of(of(finding).folder()) : printer;
+        printer = made;
+        return made;
     }
 }

@@ -15,6 +15,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.render.Printer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -57,9 +58,18 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
 
     /** By what it prices and prints. */
     public RatesInUse ratesInUse() {
-        return rates.of(() -> isShared() && !rates.isOfFolder()
+        return rates.of(this::found);
+    }
+
+    private RatesInUse found() {
+        return isShared() && !rates.isOfFolder()
                 ? RatesInUse.shared(folder, read(RatesInUse::inForce))
-                : RatesInUse.of(folder, isShared()));
+                : RatesInUse.of(folder, isShared());
+    }
+
+    /** Prints by that. */
+    public Printer printer() {
+        return rates.printer(this::found);
     }
 
     /**

@@ -125,6 +125,10 @@ public final class OfficeServer implements AutoCloseable {
                 handler.refuse(context, HttpStatus.NOT_FOUND, "nothing");
             }
         });
+        config.router.javaLangErrorHandler((answer, error) -> {
+            told("a page", error);
+            answer.setStatus(HttpStatus.INTERNAL_SERVER_ERROR.getCode());
+        });
         config.routes.exception(EofException.class, (gone, context) -> context.status(HttpStatus.BAD_REQUEST));
         config.routes.exception(Exception.class, (fault, context) -> fault(context, handler, fault));
     }

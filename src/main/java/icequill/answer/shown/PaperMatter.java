@@ -50,7 +50,7 @@ public record PaperMatter(Optional<Installment> installment, Optional<String> re
     }
 
     /** The last day of a quote; empty for any other paper. */
-    public static Optional<LocalDate> lastDay(Paper paper) {
+    private static Optional<LocalDate> lastDay(Paper paper) {
         return switch (paper) {
         case RepairQuote quote -> Optional.of(quote.validUntil());
         case MaintenanceQuote quote -> Optional.of(quote.validUntil());

@@ -2,8 +2,6 @@ package icequill.files.form;
 
 import icequill.files.yaml.Tree;
 import icequill.files.yaml.TreeJson;
-import icequill.files.yaml.YamlReader;
-import icequill.problem.Problems;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -35,10 +33,7 @@ public record Form(Optional<FormKind> kind, String id, Tree tree) {
 
     /** One that was stored by {@link #data()}. */
     public static Form stored(FormKind kind, String id, String data) {
-        Problems unreadable = new Problems();
-        Tree tree = YamlReader.parse(data, "the book's " + kind.words() + " " + id, unreadable)
-                .orElseThrow(() -> new IllegalStateException(unreadable.list().toString()));
-        return new Form(Optional.of(kind), id, tree);
+        return new Form(Optional.of(kind), id, TreeJson.branch(data, "the book's " + kind.words() + " " + id));
     }
 
     /** What it says, as JSON on one line, without its kind and what it is called. */

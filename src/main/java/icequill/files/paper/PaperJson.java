@@ -12,8 +12,11 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.stream.Stream;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.ObjectWriter;
@@ -25,6 +28,8 @@ public final class PaperJson {
 
     /** The version of the layout. */
     private static final int FORMAT = 1;
+    /** Of what a paper itself says, within its envelope. */
+    private static final int OWN_LEVEL = 2;
 
     private static final JsonMapper MAPPER = mapper();
 
@@ -62,6 +67,27 @@ public final class PaperJson {
             int line = broken.getLocation() == null ? 0 : Math.max(0, broken.getLocation().getLineNr());
             return Validated.invalid(new Problem(Code.UNREADABLE, new Place(name, line, ""),
                     "not a paper of this program: " + broken.getOriginalMessage(), "JSON that it wrote itself"));
+        }
+    }
+
+    /**
+     * One text of a paper, without making the whole of it.
+     *
+     * @param json that {@link #write} or {@link #compact} wrote
+     * @param key of the paper's own level; empty where it has none of it
+     */
+    public static Optional<String> text(String json, String key) {
+        try (JsonParser parser = MAPPER.createParser(json)) {
+            for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+                boolean isOwn = parser.streamReadContext().getNestingDepth() == OWN_LEVEL;
+                if (isOwn && token == JsonToken.VALUE_STRING && parser.currentName().equals(key)) {
+                    return Optional.of(parser.getString());
+                }
+                if (!isOwn && parser.streamReadContext().getNestingDepth() > OWN_LEVEL) {
+                    parser.skipChildren();
+                }
+            }
+            return Optional.empty();
         }
     }
 

@@ -28,6 +28,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -110,7 +111,7 @@ public final class HistoryOffice {
     }
 
     private static Validated<Telling> of(ShopFolder folder, Optional<Language> language) {
-        return sentences(folder, language).map(sentences -> new Telling(folder, sentences));
+        return sentences(folder, language).map(sentences -> new Telling(folder, sentences, new HashMap<>()));
     }
 
     /** In the language of the reader, or else the shop's; what is wrong with the shop where it is not known. */
@@ -122,10 +123,11 @@ public final class HistoryOffice {
     }
 
     /** Looks up what visits name. What is wrong with the shop's rates does not keep anybody from what was done. */
-    private record Telling(ShopFolder folder, Sentences sentences) {
+    private record Telling(ShopFolder folder, Sentences sentences, Map<String, Optional<Site>> sites) {
 
+        /** Found once: the visits of a history are of few sites. */
         private Optional<Site> site(String id) {
-            return folder.site(id, Place.NOWHERE);
+            return sites.computeIfAbsent(id, asked -> folder.site(asked, Place.NOWHERE));
         }
 
         String machine(String site, String id) {

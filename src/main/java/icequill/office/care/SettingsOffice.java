@@ -41,7 +41,7 @@ public final class SettingsOffice {
 
     /** Of a shop that is open; it goes by what lies in its folder. */
     public static SettingsOffice of(ShopBook book) {
-        return new SettingsOffice(book.byItsFolder());
+        return new SettingsOffice(book.isShared() ? book.byItsFolder() : book);
     }
 
     /** How the shop is set up. */
@@ -73,7 +73,8 @@ public final class SettingsOffice {
             file.ifPresent(name -> all.put(Setting.LOGO, name));
             return all;
         }).then(all -> text().then(now -> unchanged(now, seen)).then(now -> now.with(all)))
-                .then(changed -> written(changed, picture, file)).then(done -> show());
+                .then(changed -> written(changed, picture, file))
+                .then(done -> new SettingsOffice(book.byItsFolder()).show());
     }
 
     private Validated<Path> written(SettingsText changed, Optional<byte[]> picture, Optional<String> file) {

@@ -3,7 +3,6 @@ package icequill.office.care;
 import icequill.answer.BookedPaper;
 import icequill.answer.history.Period;
 import icequill.answer.history.VisitState;
-import icequill.answer.shown.PaperMatter;
 import icequill.answer.today.DayAnswer;
 import icequill.answer.today.DayAnswer.Attendance;
 import icequill.answer.today.DayAnswer.LapsingQuote;
@@ -22,7 +21,9 @@ import icequill.shop.BookedPapers;
 import icequill.shop.ShopBook;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -39,6 +40,17 @@ public final class TodayOffice {
 
     private TodayOffice(ShopBook book) {
         this.book = book;
+    }
+
+    /** What sites are called, each looked up once. */
+    private record SiteNames(Reading open, Map<String, String> known) {
+
+        Attendance attendance(VisitEntry entry) {
+            String name = known.computeIfAbsent(entry.site(),
+                    site -> open.entries().siteNow(site).found().map(SiteEntry::name).orElse(site));
+            return new Attendance(entry.id(), entry.site(), name, entry.began(), entry.ended(),
+                    VisitNames.of(entry.data()).people());
+        }
     }
 
     public static TodayOffice of(ShopBook book) {
@@ -60,24 +72,19 @@ public final class TodayOffice {
 
     private static DayAnswer waiting(Reading open, LocalDate day) {
         FoundVisits visits = FoundVisits.in(open);
+        SiteNames names = new SiteNames(open, new HashMap<>());
         List<FoundVisits.One> all = visits.of(visits.entries(VisitScope.ALL,
                 new Period(Optional.empty(), Optional.of(day.plusDays(WEEK)))));
-        return new DayAnswer(day, attendances(open, all, VisitState.PLANNED, visit -> visit.isBefore(day)),
-                attendances(open, all, VisitState.PLANNED, visit -> !visit.isBefore(day)),
-                attendances(open, all, VisitState.DONE, visit -> true), lapsing(open, day));
+        return new DayAnswer(day, attendances(names, all, VisitState.PLANNED, visit -> visit.isBefore(day)),
+                attendances(names, all, VisitState.PLANNED, visit -> !visit.isBefore(day)),
+                attendances(names, all, VisitState.DONE, visit -> true), lapsing(open, day));
     }
 
-    private static List<Attendance> attendances(Reading open, List<FoundVisits.One> visits, VisitState state,
+    private static List<Attendance> attendances(SiteNames names, List<FoundVisits.One> visits, VisitState state,
             Predicate<LocalDate> when) {
         return visits.stream().filter(one -> one.state() == state)
                 .map(FoundVisits.One::entry).filter(entry -> when.test(entry.began().toLocalDate()))
-                .sorted(Comparator.comparing(VisitEntry::began)).map(entry -> attendance(open, entry)).toList();
-    }
-
-    private static Attendance attendance(Reading open, VisitEntry entry) {
-        return new Attendance(entry.id(), entry.site(),
-                open.entries().siteNow(entry.site()).found().map(SiteEntry::name).orElse(entry.site()), entry.began(),
-                entry.ended(), VisitNames.of(entry.data()).people());
+                .sorted(Comparator.comparing(VisitEntry::began)).map(names::attendance).toList();
     }
 
     private static List<LapsingQuote> lapsing(Reading open, LocalDate day) {
@@ -91,7 +98,7 @@ public final class TodayOffice {
     }
 
     private static Optional<LapsingQuote> lapsing(Reading open, IssuedPaper quote) {
-        return BookedPapers.paper(open, quote).found().flatMap(PaperMatter::lastDay)
+        return BookedPapers.lastDay(open, quote)
                 .map(last -> new LapsingQuote(quote.number(), BookedPaper.of(quote, open).where(), last));
     }
 }

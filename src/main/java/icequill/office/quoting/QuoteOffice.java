@@ -4,7 +4,6 @@ import icequill.answer.BookedPaper;
 import icequill.answer.quote.QuoteEntry;
 import icequill.answer.quote.QuoteList;
 import icequill.answer.quote.QuoteSheet;
-import icequill.answer.shown.PaperMatter;
 import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
 import icequill.files.form.Form;
@@ -217,6 +216,6 @@ public final class QuoteOffice {
 
     private static Optional<LocalDate> lastDay(Reading open, BookedPaper paper) {
         Optional<IssuedPaper> issued = open.papers().show(paper.number()).found();
-        return issued.flatMap(found -> BookedPapers.paper(open, found).found()).flatMap(PaperMatter::lastDay);
+        return issued.flatMap(found -> BookedPapers.lastDay(open, found));
     }
 }

@@ -65,13 +65,18 @@ public final class ImportOffice {
             return Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "no file is given",
                     "files of forms (.yaml) or lists (.csv)"));
         }
-        return taken(handed -> handed.of(files), dryRun, progress);
+        return held(open -> open.taken(handed -> handed.of(files), dryRun, progress));
     }
 
     /** Takes in forms that stand in no file, all or none. */
     public Validated<ImportResult> take(List<Form> forms) {
-        return taken(handed -> handed.told(forms), false, count -> {
-        });
+        return held(open -> open.taken(handed -> handed.told(forms), false, count -> {
+        }));
+    }
+
+    /** Opens the book once for all forms; where there is none yet, looking at forms does not make one. */
+    private Validated<ImportResult> held(Function<ImportOffice, Validated<ImportResult>> work) {
+        return book.exists() ? book.together(open -> work.apply(of(open))) : work.apply(this);
     }
 
     private Validated<ImportResult> taken(Function<HandedForms, List<Form>> told, boolean dryRun,

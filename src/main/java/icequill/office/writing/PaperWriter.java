@@ -10,7 +10,6 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.render.Printer;
 import icequill.render.pdf.Html;
 import icequill.render.pdf.Imprint;
 import icequill.request.Extras;
@@ -25,25 +24,17 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
-/** Prints papers and lays them into the shop folder's papers/. For one thread. */
+/** Prints papers and lays them into the shop folder's papers/. */
 public final class PaperWriter {
 
     private final ShopBook shop;
     private final Path papers;
-    private @Nullable Printer printer;
 
     /** Prints by what is in force in the shop, which is not looked for before the first paper. */
     public PaperWriter(ShopBook shop) {
         this.shop = shop;
         this.papers = shop.folder().resolve("papers");
-    }
-
-    private Printer printer() {
-        Printer known = printer == null ? Printer.of(shop.ratesInUse().folder()) : printer;
-        printer = known;
-        return known;
     }
 
     /**
@@ -67,7 +58,7 @@ public final class PaperWriter {
 
     /** The paper, unless it goes out and something on it is still as it came with the program. */
     Validated<Paper> finished(Paper paper) {
-        return printer().html(paper)
+        return shop.printer().html(paper)
                 .then(html -> ShippedValues.problems(shop.ratesInUse().folder(), paper, html).or(() -> paper));
     }
 
@@ -98,8 +89,8 @@ public final class PaperWriter {
         Validated<List<Attachment>> enclosed = extras.bare()
                 ? Validated.valid(List.of())
                 : marks.isEmpty() ? PaperAttachments.of(paper) : PaperAttachments.withData(paper);
-        return enclosed.then(attachments -> printer().html(paper)
-                .then(html -> printer().pdf(paper, html, attachments, marks).then(pdf -> {
+        return enclosed.then(attachments -> shop.printer().html(paper)
+                .then(html -> shop.printer().pdf(paper, html, attachments, marks).then(pdf -> {
                     Map<String, byte[]> files = new LinkedHashMap<>();
                     files.put(name + ".pdf", pdf);
                     if (extras.html()) {
