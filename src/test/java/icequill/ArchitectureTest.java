@@ -160,9 +160,10 @@ class ArchitectureTest {
                 "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.pricing files.disk party explain");
         room(arrows, "ledger",
                 "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.pricing files.disk");
-        room(arrows, "shop", "ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"
-                + " files.paper files.yaml files.disk papers outlook plans visits request document"
-                + " forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
+        room(arrows, "shop",
+                "ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"
+                        + " files.paper files.yaml files.disk papers outlook plans visits request document"
+                        + " forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
         room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");
         room(arrows, "answer.price", "render.words document work party explain");
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
@@ -210,7 +211,7 @@ class ArchitectureTest {
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
                 + " outlook plans visits request document tax pricer rates agreement work account party explain money");
         room(arrows, "office.quoting", "office.care office.register office.billing office.writing answer.quote"
-                + " answer.forecast answer.history answer.shown answer shop ledger ledger.papers ledger.entries"
+                + " answer.forecast answer.history answer shop ledger ledger.papers ledger.entries"
                 + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"
                 + " party");
         room(arrows, "office.demo",
