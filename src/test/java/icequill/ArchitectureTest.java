@@ -14,7 +14,6 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMember;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
@@ -48,8 +47,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The arrows between packages, and what the pure ones must not touch. An arrow is added here, with its reason, when first used. */
 class ArchitectureTest {
 
-    private static final JavaClasses PROGRAM = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages("icequill");
+    private static final JavaClasses PROGRAM = ProgramClasses.ALL;
 
     /** Every package, with those it may use besides {@code problem}. */
     private static final Map<String, List<String>> ARROWS = arrows();

@@ -1,17 +1,20 @@
 package icequill;
 
-import icequill.office.demo.Demo;
+import icequill.cli.CommandsTest.Run;
+import icequill.problem.Check;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
 
 /** The demo with all its papers, as one run leaves it, made once for all tests. Nobody may change it: {@link #copy} is for those who do. */
 public final class FinishedDemo {
 
-    private static final Path FOLDER = made();
+    private static final Path FOLDER = SharedFolder.made("icequill-demo").resolve("shop");
+    private static final Run MADE = made();
 
     private FinishedDemo() {
     }
@@ -31,8 +34,14 @@ public final class FinishedDemo {
         return to;
     }
 
-    private static Path made() {
-        return Demo.run(SharedFolder.made("icequill-demo").resolve("shop"), line -> {
-        }).orElseThrow().folder();
+    /** What the command that made it told, as JSON. */
+    public static JsonNode told() {
+        return MADE.json();
+    }
+
+    private static Run made() {
+        Run run = Run.of("demo", FOLDER.toString(), "--json");
+        Check.that(run.status() == 0, run.err());
+        return run;
     }
 }

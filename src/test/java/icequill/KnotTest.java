@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -19,8 +18,7 @@ import org.junit.jupiter.api.Test;
 /** Classes that need each other in a circle can only be understood, tested and moved together. */
 class KnotTest {
 
-    private static final JavaClasses PROGRAM = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages("icequill");
+    private static final JavaClasses PROGRAM = ProgramClasses.ALL;
 
     private static final JavaClasses PLANTED = new ClassFileImporter().importPackages("icequill.planted");
 

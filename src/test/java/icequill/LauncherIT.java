@@ -12,6 +12,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,6 +22,15 @@ class LauncherIT {
 
     private static final Path IMAGE = Path.of(System.getProperty("icequill.image"));
     private static final Path TRAINED = Path.of(System.getProperty("icequill.trained"));
+
+    @TempDir
+    private static Path common;
+
+    /** With a shop of the demo's rates and visits, which no test changes. */
+    @BeforeAll
+    static void shop() throws Exception {
+        assertThat(shell(common, "icequill new shop --demo").status()).isZero();
+    }
 
     @Test
     void version_emptyEnvironment_usesItsOwnRuntime(@TempDir Path folder) throws Exception {
@@ -30,18 +41,35 @@ class LauncherIT {
     }
 
     /**
-     * Moved, linked, in a locale with digits of its own and another time zone, the program prints the same bytes as the process that
-     * printed the demo while the image was built.
+     * Moved, linked, in a locale with digits of its own and another time zone, the program prints all that was issued with the same bytes as
+     * the process that printed the demo while the image was built.
      */
     @Test
-    void demo_movedImageElsewhere_isTheSameBytes(@TempDir Path folder) throws Exception {
-        Path moved = folder.resolve("a place");
-        copy(IMAGE, moved);
-        Path link = Files.createSymbolicLink(folder.resolve("iq"), moved.resolve("bin/icequill"));
+    void papers_movedImageElsewhere_areTheSameBytes(@TempDir Path folder) throws Exception {
+        Path shop = folder.resolve("shop");
+        copy(TRAINED, shop);
+        Path issued = Path.of("papers/issued");
+        List<Path> names;
+        try (Stream<Path> papers = Files.walk(shop.resolve(issued))) {
+            names = papers.filter(file -> file.toString().endsWith(".pdf")).map(shop::relativize).toList();
+        }
+        assertThat(names).hasSizeGreaterThan(20);
+        for (Path name : names) {
+            Files.delete(shop.resolve(name));
+        }
 
-        Ran ran = Ran.of(folder,
-                Map.of("PATH", "/usr/bin:/bin", "TZ", "Asia/Tokyo", "ICEQUILL_JAVA", "-Duser.language=ar"),
-                link.toString(), "demo", "look");
+        Ran ran = elsewhere(folder, "paper", "reprint", "--all", "--shop", "shop");
+
+        assertThat(ran.status()).as(ran.out() + ran.err()).isZero();
+        assertThat(names).allSatisfy(name -> assertThat(Files.mismatch(TRAINED.resolve(name), shop.resolve(name)))
+                .as(name.toString()).isEqualTo(-1));
+    }
+
+    /** Papers that were not issued, too. */
+    @Tag("long")
+    @Test
+    void demo_movedImageElsewhere_isTheSameBytes(@TempDir Path folder) throws Exception {
+        Ran ran = elsewhere(folder, "demo", "look");
 
         assertThat(ran.status()).as(ran.err()).isZero();
         assertThat(ran.out()).contains("INV-2026-00010", "Mercado del Mar");
@@ -51,6 +79,15 @@ class LauncherIT {
                     Files.mismatch(paper, folder.resolve("look/papers").resolve(here.relativize(paper))))
                     .as(paper.toString()).isEqualTo(-1));
         }
+    }
+
+    private static Ran elsewhere(Path folder, String... line) throws Exception {
+        Path moved = folder.resolve("a place");
+        copy(IMAGE, moved);
+        Path link = Files.createSymbolicLink(folder.resolve("iq"), moved.resolve("bin/icequill"));
+        return Ran.of(folder, Map.of("PATH", "/usr/bin:/bin", "TZ", "Asia/Tokyo", "JDK_JAVA_OPTIONS",
+                "-Duser.language=ar"),
+                Stream.concat(Stream.of(link.toString()), Stream.of(line)).toArray(String[]::new));
     }
 
     /** The cache makes the fast start; it must go with the image, and must not hide a library that the user replaced. */
@@ -72,12 +109,11 @@ class LauncherIT {
     }
 
     @Test
-    void fileNameWithAccent_noLocaleSet_isFound(@TempDir Path folder) throws Exception {
-        Ran.of(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "new", "shop", "--demo");
+    void fileNameWithAccent_noLocaleSet_isFound() throws Exception {
         // By the shell, because the JVM of the tests may itself run without a locale.
-        shell(folder, "icequill export - late-call --shop shop > \"Jos$(printf '\\303\\251').yaml\"");
+        shell(common, "icequill export - late-call --shop shop > \"Jos$(printf '\\303\\251').yaml\"");
 
-        Ran ran = shell(folder, "icequill price \"Jos$(printf '\\303\\251').yaml\" --shop shop");
+        Ran ran = shell(common, "icequill price \"Jos$(printf '\\303\\251').yaml\" --shop shop");
 
         assertThat(ran.status()).as(ran.err()).isZero();
     }
@@ -112,12 +148,10 @@ class LauncherIT {
 
     /** On a terminal of sixty columns no line is wider; in a pipe a row is a line. */
     @Test
-    void table_onATerminal_fitsIt(@TempDir Path folder) throws Exception {
-        shell(folder, "icequill new shop --demo");
-
-        Ran narrow = shell(folder,
+    void table_onATerminal_fitsIt() throws Exception {
+        Ran narrow = shell(common,
                 "export ICEQUILL_SHOP=shop; script -qec 'stty cols 60; icequill price late-call' /dev/null");
-        Ran piped = shell(folder, "export ICEQUILL_SHOP=shop; icequill price late-call");
+        Ran piped = shell(common, "export ICEQUILL_SHOP=shop; icequill price late-call");
 
         assertThat(narrow.status()).as(narrow.out()).isZero();
         assertThat(narrow.out().lines().takeWhile(line -> !line.isBlank()))
@@ -141,10 +175,8 @@ class LauncherIT {
     }
 
     @Test
-    void readme_table_isWhatTheProgramPrints(@TempDir Path folder) throws Exception {
-        Ran.of(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "new", "shop", "--demo");
-
-        Ran ran = Ran.of(folder, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "price",
+    void readme_table_isWhatTheProgramPrints() throws Exception {
+        Ran ran = Ran.of(common, Map.of(), IMAGE.resolve("bin/icequill").toAbsolutePath().toString(), "price",
                 "late-call", "--shop", "shop");
 
         assertThat(Files.readString(Path.of("README.md"))).contains(ran.out().lines().limit(5).toList());

@@ -9,7 +9,6 @@ import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -31,8 +30,7 @@ import org.junit.jupiter.api.Test;
 /** What nothing that lives in the program calls is dead, even if tests or other dead code call it. */
 class UnusedCodeTest {
 
-    private static final JavaClasses PROGRAM = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages("icequill");
+    private static final JavaClasses PROGRAM = ProgramClasses.ALL;
 
     private static final JavaClasses PLANTED = new ClassFileImporter().importPackages("icequill.planted");
 

@@ -2,6 +2,7 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.FinishedDemo;
 import icequill.answer.json.AnswerCheck;
 import icequill.answer.json.AnswersOfCommands;
 import icequill.cli.CommandsTest.Run;
@@ -219,7 +220,7 @@ class JsonAnswersTest {
         JsonNode restored = BookShop.empty(other.resolve("again"), Database.SQLITE)
                 .json("restore", other.resolve("book.zip").toString());
         assertThat(AnswerCheck.problems("audit", restored)).isEmpty();
-        JsonNode demo = Run.of("demo", other.resolve("demo").toString(), "--json").json();
+        JsonNode demo = FinishedDemo.told();
         assertThat(AnswerCheck.problems("made-demo", demo)).as(demo.toPrettyString()).isEmpty();
         Run asked = Run.typing("2026-05-21\nAna Ruiz\n1\n9:00\n10:20\n1\n\n\n\n\n\n\n1\n", BookShop.CLOCK, "visit",
                 "new",

@@ -236,8 +236,9 @@ class PartialCreditBillsTest {
         Sent invoice = sent(VisitBilling.of(shop, CLOCK)
                 .issue(new FormName.InBook("many-rates"), new IssueOptions(DATE, Optional.empty())).orElseThrow());
         List<Sent> notes = new ArrayList<>();
+        CreditOffice office = CreditOffice.of(shop, CLOCK);
         for (String part : parts.split(";", -1)) {
-            notes.add(sent(credited(shop, part.strip())));
+            notes.add(sent(credit(office, part.strip()).orElseThrow()));
         }
 
         Map<String, BigDecimal> left = new TreeMap<>(invoice.shares());
@@ -335,12 +336,16 @@ class PartialCreditBillsTest {
     }
 
     private static Validated<BookedPaper> credit(Path shop, String part) {
+        return credit(CreditOffice.of(shop, CLOCK), part);
+    }
+
+    private static Validated<BookedPaper> credit(CreditOffice office, String part) {
         String[] lineAndPart = part.split(":", -1);
         List<Integer> lines = lineAndPart[0].equals("rest")
                 ? List.of()
                 : Arrays.stream(lineAndPart[0].split(",")).map(Integer::valueOf).toList();
         CreditPart wish = lineAndPart.length == 1 ? CreditPart.Rest.REST : part(lineAndPart[1]);
-        return CreditOffice.of(shop, CLOCK).credit("INV-2026-00001",
+        return office.credit("INV-2026-00001",
                 new CreditOptions(lines, wish, "Not used.", DATE, Optional.empty(), Booking.USUAL))
                 .map(List::getFirst);
     }

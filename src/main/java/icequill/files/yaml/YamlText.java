@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.exceptions.Mark;
@@ -42,36 +43,49 @@ public final class YamlText {
      */
     public static YamlText of(String text) {
         List<Value> values = new ArrayList<>();
+        List<Integer> pairs = pairs(text);
         new Compose(LoadSettings.builder().build()).composeString(text)
-                .ifPresent(root -> collect(text, root, "", index(text, root.getStartMark()), values));
+                .ifPresent(root -> collect(pairs, root, "", index(pairs, root.getStartMark()), values));
         return new YamlText(text, values);
     }
 
-    private static void collect(String text, Node node, String path, int key, List<Value> values) {
+    private static void collect(List<Integer> pairs, Node node, String path, int key, List<Value> values) {
         switch (node) {
         case MappingNode map -> {
             for (NodeTuple tuple : map.getValue()) {
                 if (tuple.getKeyNode() instanceof ScalarNode name) {
-                    collect(text, tuple.getValueNode(), path.isEmpty() ? name.getValue() : path + "." + name.getValue(),
-                            index(text, name.getStartMark()), values);
+                    collect(pairs, tuple.getValueNode(),
+                            path.isEmpty() ? name.getValue() : path + "." + name.getValue(),
+                            index(pairs, name.getStartMark()), values);
                 }
             }
         }
         case SequenceNode list -> {
             for (int i = 0; i < list.getValue().size(); i++) {
                 Node item = list.getValue().get(i);
-                collect(text, item, path + "[" + i + "]", index(text, item.getStartMark()), values);
+                collect(pairs, item, path + "[" + i + "]", index(pairs, item.getStartMark()), values);
             }
         }
-        case ScalarNode scalar -> values.add(new Value(path, scalar.getValue(), index(text, scalar.getStartMark()),
-                index(text, scalar.getEndMark()), key));
+        case ScalarNode scalar -> values.add(new Value(path, scalar.getValue(), index(pairs, scalar.getStartMark()),
+                index(pairs, scalar.getEndMark()), key));
         default -> throw new IllegalStateException("not a kind of YAML node: " + node);
         }
     }
 
-    /** Marks count code points. */
-    private static int index(String text, Optional<Mark> mark) {
-        return text.offsetByCodePoints(0, mark.orElseThrow().getIndex());
+    /** Marks count code points, nearly all of which are one character. */
+    private static int index(List<Integer> pairs, Optional<Mark> mark) {
+        int points = mark.orElseThrow().getIndex();
+        int before = 0;
+        while (before < pairs.size() && pairs.get(before) < points + before) {
+            before++;
+        }
+        return points + before;
+    }
+
+    /** Where the code points of two characters begin, in characters. */
+    private static List<Integer> pairs(String text) {
+        return IntStream.range(0, text.length()).filter(i -> Character.isHighSurrogate(text.charAt(i))).boxed()
+                .toList();
     }
 
     public List<Value> values() {
