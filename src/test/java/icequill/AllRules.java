@@ -71,7 +71,8 @@ public final class AllRules {
         Fee truck = new Fee("truck", Wording.same("truck"), ChargeClass.TRAVEL,
                 new Fee.Flat(usd("7.35"), Optional.empty()), ALWAYS);
         return new Adjustments(usual.modifiers(), List.of(supplies, truck), usual.surcharges(),
-                usual.classDiscounts(), usual.documentDiscounts(), Optional.empty(), Optional.empty());
+                usual.classDiscounts(), usual.documentDiscounts(), Optional.empty(), Optional.empty(),
+                Optional.empty());
     }
 
     private static Plans plans(Plans usual) {

@@ -163,7 +163,8 @@ public final class VisitBuilder {
         return new Visit("test", "bakery", Optional.empty(), PurchaseOrder.NONE, serviceCall, people, Optional.empty(),
                 Optional.empty(),
                 findings, lines,
-                new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less, route),
+                new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less, route,
+                        Optional.empty()),
                 Optional.empty(),
                 Visit.Handover.NONE, place());
     }

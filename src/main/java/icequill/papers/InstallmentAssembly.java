@@ -6,6 +6,7 @@ import icequill.agreement.MonthByMonth;
 import icequill.document.InstallmentInvoice;
 import icequill.document.InstallmentInvoice.BilledSite;
 import icequill.document.InstallmentInvoice.BilledSites;
+import icequill.document.InvoiceLine;
 import icequill.document.ServicePeriod;
 import icequill.document.Where;
 import icequill.explain.Fact;
@@ -21,6 +22,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import icequill.rates.EarlyPaymentTerms;
 import icequill.request.PaperOptions;
 import icequill.tax.TaxedVisit;
 import icequill.visits.ChargeSheet;
@@ -74,16 +76,28 @@ public record InstallmentAssembly(WholeAgreement hand, BillTo billTo) {
                     hand.isOverSeveralSites() ? at(state.setting().whole(), text) : text, options.date());
             return new ChargeSheet(state.setting().whole(), naming ? taxed.namingPlace() : taxed);
         }).toList();
-        return new InstallmentInvoice(options.number(), options.date(), due(payment, options.date()), shop,
+        LocalDate due = due(payment, options.date());
+        List<InvoiceLine> lines = sheets.stream().flatMap(sheet -> sheet.lines().stream()).toList();
+        return new InstallmentInvoice(options.number(), options.date(), due, shop,
                 hand.language(options.language()), shop.paper(), billTo, site.customer().vendorNumber(),
                 hand.request().number(), plan, payment.number(), hand.termPayments().size(), served,
                 hand.isOverSeveralSites()
                         ? Optional.of(new BilledSites(asked.stream().map(state -> state.setting().whole())
                                 .map(one -> new BilledSite(one.id(), Where.of(one))).toList()))
                         : Optional.empty(),
-                sheets.stream().flatMap(sheet -> sheet.lines().stream()).toList(),
-                new TotalsTogether(sheets).totals(shop.taxBasis()),
+                lines,
+                new EarlyPaymentAssembly(new TotalsTogether(sheets).totals(shop.taxBasis()), lines, shop.taxBasis(),
+                        options.date(), due).offered(early(asked)),
                 sheets.stream().flatMap(sheet -> sheet.taxed().remarks().stream()).distinct().toList());
+    }
+
+    /** What all of some sites have; nothing where they differ, or their places' rules on the tax of it do. */
+    private static Optional<EarlyPaymentTerms> early(List<AgreementState> sites) {
+        List<Optional<EarlyPaymentTerms>> terms = sites.stream()
+                .map(state -> state.setting().rates().adjustments().earlyPayment()).distinct().toList();
+        boolean alike = terms.size() == 1 && sites.stream()
+                .map(state -> state.setting().place().earlyPaymentReducesTax()).distinct().count() == 1;
+        return alike ? terms.getFirst() : Optional.empty();
     }
 
     /** What a site has of a payment; empty where it has nothing of it. */

@@ -117,10 +117,12 @@ public record WholeAgreement(List<AgreementState> sites) {
                 .filter(payment -> payment.number() == number).toList())).toList();
     }
 
+    /** What changes add at several sites under one number is asked for on the last of their days, so of none too early. */
     private Installment sum(List<Installment> payments) {
+        LocalDate due = payments.stream().map(Installment::due).max(LocalDate::compareTo).orElseThrow();
         Explanation how = Explanation.of(payments.stream().map(payment -> Figure.price(payment.amount(), ""))
                 .reduce(Figure::plus).orElseThrow(), Phrase.of("reason.sum-of-sites"));
-        return new Installment(payments.getFirst().number(), payments.getFirst().due(), how.amount(currency()), how);
+        return new Installment(payments.getFirst().number(), due, how.amount(currency()), how);
     }
 
     /** Whether a payment asks for something: changes may have given all of it back. */

@@ -37,6 +37,11 @@ public record PricedVisit(CurrencyUnit currency, List<PricedLine> lines, Optiona
         return discount.map(off -> sum.subtract(off.amount())).orElse(sum);
     }
 
+    /** What the line at a position was shown at, less its share of the discount: with its tax where prices are shown so. */
+    MonetaryAmount asShown(int line) {
+        return shown.isEmpty() ? lines.get(line).net().subtract(share(line)) : shown.get(line);
+    }
+
     /** What the lines cost the shop. */
     public MonetaryAmount cost() {
         return Amounts.sum(lines.stream().map(line -> line.cost().amount()).toList(), currency);

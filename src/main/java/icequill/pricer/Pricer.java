@@ -21,6 +21,7 @@ import icequill.rates.ClassDiscount;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Rates;
 import icequill.rates.Surcharge;
+import icequill.work.Diagnosis;
 import icequill.work.Outcome;
 import icequill.work.Quantity;
 import icequill.work.Unit;
@@ -40,7 +41,7 @@ public final class Pricer {
 
     /**
      * The visit's lines in the order service call, labor, materials, modifiers, what stands in one's own
-     * words, fees, surcharges, with class discounts taken off line by line before surcharges are figured, and a document discount last, shared over all
+     * words, fees, surcharges, and a diagnosis that is taken off, with class discounts taken off line by line before surcharges are figured, and a document discount last, shared over all
      * lines. What is taken back bears none of these, and what sending costs no class discount: that is on the things.
      *
      * @param rates of the day the visit began
@@ -87,7 +88,9 @@ public final class Pricer {
         PricedVisit priced = bound.rates().included().map(tax -> new BeforeTax(shown, tax).priced()).orElse(shown);
         return priced.net().isNegative()
                 ? Validated.invalid(new Problem(Code.OUT_OF_RANGE,
-                        bound.own().stream().findFirst().map(own -> own.line().place()).orElse(Place.NOWHERE),
+                        bound.visit().terms().diagnosis().map(Diagnosis::place)
+                                .or(() -> bound.own().stream().findFirst().map(own -> own.line().place()))
+                                .orElse(Place.NOWHERE),
                         "with what is taken back, the visit comes to " + Amounts.plain(priced.net()),
                         "at least 0; what goes beyond that is a credit note for what was bought"))
                 : Validated.valid(priced);
@@ -104,6 +107,7 @@ public final class Pricer {
         bound.fees().forEach(fee -> fees.line(fee).ifPresent(lines::add));
         List<PricedLine> withFees = List.copyOf(lines);
         bound.surcharges().forEach(surcharge -> surcharge(surcharge, withFees, currency).ifPresent(lines::add));
+        DiagnosisPricing.line(bound).ifPresent(lines::add);
         Optional<SharedDiscount> discount = bound.documentDiscount().flatMap(off -> shared(off, lines, currency));
         return new PricedVisit(currency, lines, discount);
     }

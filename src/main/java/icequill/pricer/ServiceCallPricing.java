@@ -32,6 +32,9 @@ import javax.money.MonetaryAmount;
 /** Prices the service call: by the distance's zone and the band in force on arrival, and the miles beside it. */
 final class ServiceCallPricing {
 
+    /** How the texts of its lines begin. */
+    static final String LINE = "line.service-call";
+
     private static final BigDecimal BOTH_WAYS = BigDecimal.TWO;
     private static final String MILES_PER_HOUR = "mi/h";
 
@@ -93,10 +96,10 @@ final class ServiceCallPricing {
                     Fact.number(rates.includes(), Unit.MINUTE.symbol())));
         }
         Figure figure = Figure.price(price, "");
-        Phrase text = Phrase.of("line.service-call", Names.of(zone.name()), Names.of(band.name()));
+        Phrase text = Phrase.of(LINE, Names.of(zone.name()), Names.of(band.name()));
         if (within.isEmpty()) {
             BigDecimal over = miles.subtract(zone.upTo());
-            text = Phrase.of("line.service-call-beyond", Names.of(zone.name()), Names.of(band.name()), miles(over));
+            text = Phrase.of(LINE + "-beyond", Names.of(zone.name()), Names.of(band.name()), miles(over));
             figure = figure.plus(Figure.term(BOTH_WAYS, "").times(Figure.term(over, Unit.MILE.symbol()))
                     .times(Figure.price(rates.beyond(), Unit.MILE.symbol())));
         }

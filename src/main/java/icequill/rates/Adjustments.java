@@ -3,11 +3,14 @@ package icequill.rates;
 import java.util.List;
 import java.util.Optional;
 
-/** What changes a price, or what is paid of it: modifiers, fees, surcharges, discounts, terms of early payment, and what cards cost. */
+/**
+ * What changes a price, or what is paid of it: modifiers, fees, surcharges, discounts, terms of early payment, diagnoses taken off their
+ * repairs, and what cards cost.
+ */
 public record Adjustments(List<Modifier> modifiers, List<Fee> fees, List<Surcharge> surcharges,
         List<ClassDiscount> classDiscounts,
         List<DocumentDiscount> documentDiscounts, Optional<EarlyPaymentTerms> earlyPayment,
-        Optional<CardCost> cardCost) {
+        Optional<CardCost> cardCost, Optional<DiagnosisCredit> diagnosisCredit) {
 
     public Adjustments {
         modifiers = List.copyOf(modifiers);
@@ -19,6 +22,6 @@ public record Adjustments(List<Modifier> modifiers, List<Fee> fees, List<Surchar
 
     Adjustments paid(Optional<EarlyPaymentTerms> terms) {
         return new Adjustments(modifiers, fees, surcharges, classDiscounts, documentDiscounts,
-                terms.or(() -> earlyPayment), cardCost);
+                terms.or(() -> earlyPayment), cardCost, diagnosisCredit);
     }
 }

@@ -83,7 +83,8 @@ record Overlay(Rates rates, RateSheet sheet) {
                         ? new Surcharge(surcharge.id(), surcharge.name(), surcharge.percent(), surcharge.on(),
                                 surcharge.chargeClass(), surcharge.applies().onlyNamed(), surcharge.place())
                         : surcharge).toList(),
-                usual.classDiscounts(), usual.documentDiscounts(), usual.earlyPayment(), usual.cardCost())
+                usual.classDiscounts(), usual.documentDiscounts(), usual.earlyPayment(), usual.cardCost(),
+                usual.diagnosisCredit())
                 .paid(sheet.earlyPayment());
     }
 

@@ -55,10 +55,15 @@ record FormFinder(FolderFiles files, FormSource book, List<Form> given, Problems
                 .flatMap(form -> ofKind(form, kinds));
         case FormName.InHand(String id, String yaml) -> noted(YamlReader.parse(yaml, id, problems))
                 .map(tree -> Form.of(tree, id)).flatMap(form -> ofKind(form, kinds));
-        case FormName.InBook(String id) -> kinds.stream().flatMap(kind -> given(kind, id).stream()).findFirst()
-                .or(() -> stored(id, kinds))
-                .or(() -> unknown(kinds, id, Place.NOWHERE));
+        case FormName.InBook(String id) -> form(id, kinds, Place.NOWHERE);
         };
+    }
+
+    /** @param asked where it is named */
+    Optional<Form> form(String id, List<FormKind> kinds, Place asked) {
+        return kinds.stream().flatMap(kind -> given(kind, id).stream()).findFirst()
+                .or(() -> stored(id, kinds))
+                .or(() -> unknown(kinds, id, asked));
     }
 
     private Optional<Form> stored(String id, List<FormKind> kinds) {

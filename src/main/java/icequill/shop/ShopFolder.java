@@ -258,6 +258,15 @@ public final class ShopFolder {
         return finder.form(name, kinds);
     }
 
+    /**
+     * The same of one that a form names.
+     *
+     * @param asked where it is named
+     */
+    Optional<Form> form(String id, List<FormKind> kinds, Place asked) {
+        return finder.form(id, kinds, asked);
+    }
+
     /** All forms of a file, which may hold several; one that does not say its kind is reported and left out. */
     public List<Form> forms(Path file) {
         return finder.forms(file);

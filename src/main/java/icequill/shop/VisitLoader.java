@@ -14,6 +14,7 @@ import icequill.tax.TaxCalculator;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxedVisit;
 import icequill.visits.AgreementInForce;
+import icequill.visits.CreditedDiagnosis;
 import icequill.visits.VisitContext;
 import icequill.visits.VisitTerms;
 import icequill.work.Visit;
@@ -65,26 +66,39 @@ public record VisitLoader(ShopFolder folder) {
      * @param day whose rates hold
      */
     public Optional<VisitContext> read(Form form, Function<Visit, LocalDate> day, Problems problems) {
-        Optional<Visit> visit = folder.visit(form);
-        visit.ifPresent(found -> problems.addAll(
-                ShopDay.likely(found.day(), found.place(), "the day of the visit").problems()));
-        Optional<Site> site = visit.flatMap(found -> folder.site(found.site(), found.place()));
-        Optional<TaxPlace> place = visit.flatMap(found -> site
-                .flatMap(where -> folder.taxPlace(found, where, problems)));
-        Optional<Rates> rates = visit.flatMap(found -> folder.schedule()
-                .flatMap(schedule -> problems.take(schedule.asOf(day.apply(found), site))))
+        return folder.visit(form).flatMap(visit -> read(visit, day, true, problems));
+    }
+
+    /** @param crediting whether a diagnosis that it names is taken off */
+    private Optional<VisitContext> read(Visit written, Function<Visit, LocalDate> day, boolean crediting,
+            Problems problems) {
+        problems.addAll(ShopDay.likely(written.day(), written.place(), "the day of the visit").problems());
+        Optional<Site> site = folder.site(written.site(), written.place());
+        Optional<TaxPlace> place = site.flatMap(where -> folder.taxPlace(written, where, problems));
+        Optional<Rates> rates = folder.schedule()
+                .flatMap(schedule -> problems.take(schedule.asOf(day.apply(written), site)))
                 .map(prices -> shown(prices, place));
-        Optional<VisitTerms> terms = visit.flatMap(found -> site.map(where -> new VisitTerms(found, where,
-                inForce(where, found.day(), problems)).ordered()));
+        Visit visit = rates.filter(prices -> crediting).map(prices -> credited(written, prices, day, problems))
+                .orElse(written);
+        Optional<VisitTerms> terms = site
+                .map(where -> new VisitTerms(visit, where, inForce(where, visit.day(), problems)).ordered());
         Optional<PricedVisit> priced = terms.flatMap(found -> rates.flatMap(prices -> price(found, prices, problems)));
         if (priced.isEmpty() || place.isEmpty()) {
             return Optional.empty();
         }
         Shop shop = folder.shop().orElseThrow();
         TaxedVisit taxed = TaxCalculator.tax(priced.get(), place.get(), shop.taxBasis(), site.orElseThrow().customer(),
-                visit.orElseThrow().day());
+                visit.day());
         return Optional.of(new VisitContext(shop, site.orElseThrow(), terms.orElseThrow().visit(), rates.orElseThrow(),
                 taxed, terms.orElseThrow()));
+    }
+
+    /** The visit less what the diagnosis that it names charged; itself where that cannot be, which is reported. */
+    private Visit credited(Visit visit, Rates prices, Function<Visit, LocalDate> day, Problems problems) {
+        return visit.terms().diagnosis()
+                .flatMap(named -> folder.form(named.visit(), List.of(FormKind.VISIT), named.place()))
+                .flatMap(folder::visit).flatMap(found -> read(found, day, false, problems))
+                .flatMap(found -> problems.take(new CreditedDiagnosis(found).off(visit, prices))).orElse(visit);
     }
 
     private Rates shown(Rates prices, Optional<TaxPlace> place) {

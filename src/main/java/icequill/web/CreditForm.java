@@ -2,7 +2,6 @@ package icequill.web;
 
 import icequill.office.billing.Booking;
 import icequill.office.billing.CreditOptions;
-import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
@@ -16,9 +15,6 @@ import java.util.Optional;
 record CreditForm(Asked asked) {
 
     private static final Booking TRIAL = new Booking(Optional.empty(), false, true);
-
-    /** As long as any note of a form. */
-    private static final int LONGEST_NOTE = 2000;
 
     /** Some lines or all, or a part of them. */
     Validated<CreditOptions> credit(boolean isTrial) {
@@ -40,11 +36,7 @@ record CreditForm(Asked asked) {
 
     private Problems reason() {
         Problems problems = new Problems();
-        int letters = asked.text("reason").orElse("").length();
-        if (letters > LONGEST_NOTE) {
-            problems.add(Code.TOO_LARGE, new Place("", 0, "reason"), "the reason has " + letters + " letters",
-                    "at most " + LONGEST_NOTE);
-        }
+        CreditOptions.tooLong(asked.text("reason").orElse(""), new Place("", 0, "reason")).ifPresent(problems::add);
         return problems;
     }
 

@@ -36,14 +36,15 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
      * @param surcharges besides those of every visit
      * @param less what is taken off for this once
      * @param route on which it is; empty where it is made by itself
+     * @param diagnosis that is taken off it; empty where none is
      */
     public record PriceTerms(Optional<Named> flat, List<Named> fees, List<Named> surcharges,
             Optional<Named> classDiscount, Optional<Named> documentDiscount, List<OneOff.OnClass> less,
-            Optional<Route> route) {
+            Optional<Route> route, Optional<Diagnosis> diagnosis) {
 
         /** Nothing but what the rates say of every visit. */
         public static final PriceTerms USUAL = new PriceTerms(Optional.empty(), List.of(), List.of(),
-                Optional.empty(), Optional.empty(), List.of(), Optional.empty());
+                Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty());
 
         public PriceTerms {
             fees = List.copyOf(fees);
@@ -54,12 +55,17 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
         /** The usual ones, at the flat prices of a scope. */
         public static PriceTerms flat(Named scope) {
             return new PriceTerms(Optional.of(scope), List.of(), List.of(), Optional.empty(), Optional.empty(),
-                    List.of(), Optional.empty());
+                    List.of(), Optional.empty(), Optional.empty());
         }
 
         private PriceTerms sharing(Route.Shared stop) {
             return new PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less,
-                    route.map(round -> round.as(stop)));
+                    route.map(round -> round.as(stop)), diagnosis);
+        }
+
+        private PriceTerms less(Diagnosis.Charged known) {
+            return new PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less, route,
+                    diagnosis.map(found -> found.as(known)));
         }
     }
 
@@ -93,6 +99,12 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
     public Visit sharing(Route.Shared stop) {
         return new Visit(id, site, call, order, serviceCall, people, sale, doneBy, findings, lines,
                 terms.sharing(stop), proposal, handover, place);
+    }
+
+    /** The same with what its diagnosis charged. */
+    public Visit less(Diagnosis.Charged known) {
+        return new Visit(id, site, call, order, serviceCall, people, sale, doneBy, findings, lines, terms.less(known),
+                proposal, handover, place);
     }
 
     /** The same, so much later. */

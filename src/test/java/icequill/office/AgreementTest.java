@@ -486,6 +486,51 @@ class AgreementTest {
                 new IssueOptions(LocalDate.of(2026, 12, 1), Optional.empty())).problems()).isEmpty();
     }
 
+    /** What two sites that come in late add after the last payment was billed is one payment, on the later of their days. */
+    @Test
+    void severalSites_addedAfterAllWasInvoiced_areAskedForOnTheLaterDay() throws IOException {
+        Path file = folder.resolve(LANTERN);
+        String rest = Files.readString(file).replaceFirst("(?s)changes:.*", "").replaceFirst("(?s)sites:.*(?=tier:)",
+                "");
+        Files.writeString(file, rest + "site: lantern-main-street\n");
+        DemoShop.imported(folder);
+        IssueOffice office = IssueOffice.of(folder, Clock.fixed(Instant.parse("2027-03-20T12:00:00Z"), ZoneOffset.UTC));
+        for (int payment = 1; payment <= 4; payment++) {
+            office.installment(FormName.file(file), payment,
+                    new IssueOptions(LocalDate.of(2027, 3, 1), Optional.empty())).orElseThrow();
+        }
+        Files.writeString(file, rest + "sites:\n  - site: lantern-main-street\n"
+                + "  - site: lantern-depot\n    from: 2027-03-10\n  - site: lantern-ceniza\n    from: 2027-04-20\n");
+
+        WholeAgreement whole = whole();
+
+        assertThat(whole.sites()).extracting(state -> state.termPayments().getLast().due()).containsExactly(
+                LocalDate.of(2027, 3, 1), LocalDate.of(2027, 3, 10), LocalDate.of(2027, 4, 20));
+        assertThat(whole.termPayments().getLast().number()).isEqualTo(5);
+        assertThat(whole.termPayments().getLast().due()).isEqualTo("2027-04-20");
+    }
+
+    /** 2 % of 413.75 before tax, 8.275, for ten days. */
+    @Test
+    void installment_paidEarly_isLessByTheShopsTerms() throws IOException {
+        Path adjustments = folder.resolve("pricing/adjustments.yaml");
+        Files.writeString(adjustments,
+                Files.readString(adjustments) + "\nearlyPayment: {percent: 2, days: 10, on: net}\n");
+        DemoShop.imported(folder);
+        Clock clock = Clock.fixed(Instant.parse("2026-06-03T12:00:00Z"), ZoneOffset.UTC);
+        String number = IssueOffice.of(folder, clock).installment(FormName.file(folder.resolve(LANTERN)), 1,
+                new IssueOptions(LocalDate.of(2026, 6, 1), Optional.empty())).orElseThrow().number();
+
+        Bill bill = ShopBook.of(folder, clock).read(open -> PaperNumbers.find(open, number,
+                EnumSet.of(PaperKind.INVOICE)).then(issued -> BookedPapers.paper(open, issued)))
+                .map(paper -> (Bill) paper).orElseThrow();
+
+        assertThat(bill.totals().early().orElseThrow().until()).isEqualTo("2026-06-11");
+        assertThat(Amounts.plain(bill.totals().early().orElseThrow().off())).isEqualTo("8.28");
+        assertThat(bill.totals().early().orElseThrow().gross().add(bill.totals().early().orElseThrow().off()))
+                .isEqualTo(bill.totals().gross());
+    }
+
     /** Billed anew under another purchase order it is for several sites as before: no one of them is where it was delivered. */
     @Test
     void severalSites_reissued_isStillForSeveral() throws IOException {

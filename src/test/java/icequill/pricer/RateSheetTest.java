@@ -157,7 +157,8 @@ class RateSheetTest {
                 new Fee.Flat(usd("12"), Optional.empty()), new Applies(true, Set.of(), Place.NOWHERE));
         Adjustments adjustments = new Adjustments(usual.adjustments().modifiers(), List.of(fee),
                 usual.adjustments().surcharges(), usual.adjustments().classDiscounts(),
-                usual.adjustments().documentDiscounts(), Optional.empty(), Optional.empty());
+                usual.adjustments().documentDiscounts(), Optional.empty(), Optional.empty(),
+                Optional.empty());
         Rates withFee = new Rates(USD, usual.labor(), usual.serviceCall(), usual.materials(), usual.tasks(),
                 adjustments, usual.plans());
         RateSheet sheet = new RateSheet("s", Wording.same("s"), Set.of("bakery"), Set.of(),

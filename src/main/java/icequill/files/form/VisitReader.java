@@ -6,6 +6,7 @@ import icequill.party.Shop;
 import icequill.problem.Code;
 import icequill.work.Attendance;
 import icequill.work.Call;
+import icequill.work.Diagnosis;
 import icequill.work.Finding;
 import icequill.work.OneOff;
 import icequill.work.Outcome;
@@ -99,7 +100,8 @@ public final class VisitReader {
         return new PriceTerms(named("flat"), names("fees"), names("surcharges"), named("classDiscount"),
                 named("documentDiscount"),
                 fields.children("less").stream().flatMap(entry -> OneOffReader.onClass(entry).stream()).toList(),
-                named("route").map(round -> new Route(round.id(), Optional.empty(), round.place())));
+                named("route").map(round -> new Route(round.id(), Optional.empty(), round.place())),
+                named("diagnosis").map(visit -> new Diagnosis(visit.id(), Optional.empty(), visit.place())));
     }
 
     private Optional<Named> named(String key) {

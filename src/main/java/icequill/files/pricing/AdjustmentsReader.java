@@ -11,6 +11,7 @@ import icequill.rates.Adjustments;
 import icequill.rates.Applies;
 import icequill.rates.CardCost;
 import icequill.rates.ClassDiscount;
+import icequill.rates.DiagnosisCredit;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Fee;
 import icequill.rates.Modifier;
@@ -41,7 +42,12 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency, int paymentDays) 
                 Names.list(fields.children("surcharges"), this::surcharge),
                 Names.list(fields.children("classDiscounts"), this::classDiscount),
                 Names.list(fields.children("documentDiscounts"), this::documentDiscount),
-                EarlyPaymentReader.read(fields, paymentDays), cardCost());
+                EarlyPaymentReader.read(fields, paymentDays), cardCost(), diagnosisCredit());
+    }
+
+    private Optional<DiagnosisCredit> diagnosisCredit() {
+        return fields.child("diagnosisCredit").flatMap(entry -> entry.integer("days")
+                .map(days -> new DiagnosisCredit(days, entry.flag("serviceCall"))));
     }
 
     private Optional<CardCost> cardCost() {

@@ -17,7 +17,8 @@ public record TypedVisit(String id, Draft draft) {
 
     /** In the order in which forms have them. */
     private static final List<String> KEYS = List.of("site", "asked", "order", "serviceCall", "people", "machines",
-            "lines", "flat", "fees", "surcharges", "classDiscount", "documentDiscount", "less", "route", "safeFrom",
+            "lines", "flat", "fees", "surcharges", "classDiscount", "documentDiscount", "less", "route",
+            "diagnosis", "safeFrom",
             "nextDue");
 
     FormName name() {

@@ -160,6 +160,7 @@ public final class CreditOffice {
         if (wish.reason().isBlank()) {
             problems.add(Code.MISSING, Place.NOWHERE, "no reason is given", "--reason, printed for the customer");
         }
+        CreditOptions.tooLong(wish.reason(), Place.NOWHERE).ifPresent(problems::add);
         if (wish.date().isBefore(invoice.date())) {
             problems.add(Code.WRONG_ORDER, Place.NOWHERE,
                     "dated " + wish.date() + ", but " + invoice.number() + " bears " + invoice.date(),

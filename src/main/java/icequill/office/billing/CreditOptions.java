@@ -1,5 +1,8 @@
 package icequill.office.billing;
 
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problem;
 import icequill.request.CreditPart;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,6 +18,16 @@ import java.util.Optional;
  */
 public record CreditOptions(List<Integer> lines, CreditPart part, String reason, LocalDate date,
         Optional<Reissue> reissue, Booking booking) {
+
+    /** Letters of a reason, as many as any note of a form. */
+    private static final int LONGEST_REASON = 2000;
+
+    /** That a reason is longer than a paper's, where it is. */
+    public static Optional<Problem> tooLong(String reason, Place place) {
+        return Optional.of(reason).filter(text -> text.length() > LONGEST_REASON)
+                .map(text -> new Problem(Code.TOO_LARGE, place, "the reason has " + text.length() + " letters",
+                        "at most " + LONGEST_REASON));
+    }
 
     public CreditOptions(List<Integer> lines, String reason, LocalDate date, Optional<Reissue> reissue) {
         this(lines, CreditPart.Rest.REST, reason, date, reissue, Booking.USUAL);

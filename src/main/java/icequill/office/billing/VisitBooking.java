@@ -56,6 +56,9 @@ public record VisitBooking(ShopBook book) {
         Problems problems = visit.isPlanned()
                 ? new Problems()
                 : new SamePeople(book, open).problems(visit.hand().visit());
+        if (!visit.isPlanned()) {
+            problems.addAll(DiagnosesTakenOff.problems(open, visit.hand().visit()));
+        }
         Validated<VisitEntry> done = problems.or(() -> entry).then(alone -> before.isEmpty()
                 ? open.register().record(entry)
                 : standing(open, before.get()).then(known -> known.data().equals(entry.data())
