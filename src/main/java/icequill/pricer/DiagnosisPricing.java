@@ -31,7 +31,7 @@ public final class DiagnosisPricing {
     }
 
     private static boolean isDiagnosis(PricedLine line, DiagnosisCredit terms) {
-        return line.chargeClass() == ChargeClass.DIAGNOSIS && !line.net().isNegative()
+        return (line.chargeClass() == ChargeClass.DIAGNOSIS && !line.net().isNegative())
                 || (terms.serviceCall() && line.text().key().startsWith(ServiceCallPricing.LINE));
     }
 

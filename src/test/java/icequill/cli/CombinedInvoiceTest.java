@@ -78,6 +78,8 @@ class CombinedInvoiceTest {
         assertThat(shown.path("origin").path("visits")).extracting(JsonNode::asString)
                 .containsExactly("may", "june", "july");
         assertThat(texts(shop.json("find", "0388").path("papers"))).containsExactly(NUMBER);
+        assertThat(texts(shop.json("find", "--store", "0388").path("papers"))).containsExactly(NUMBER);
+        assertThat(texts(shop.json("find", "--store", "0412").path("papers"))).containsExactly(NUMBER);
         assertThat(texts(shop.json("find", "S-0412").path("papers"))).containsExactly(NUMBER);
         assertThat(shop.json("audit").path("findings")).isEmpty();
 

@@ -11,6 +11,8 @@ import icequill.document.Bill;
 import icequill.explain.HowReader;
 import icequill.explain.Phrase;
 import icequill.files.form.Form;
+import icequill.ledger.find.PaperFilter;
+import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
 import icequill.money.Amounts;
 import icequill.office.billing.CreditOffice;
@@ -24,6 +26,7 @@ import icequill.plans.AgreementState;
 import icequill.plans.WholeAgreement;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.AgreementLoader;
@@ -508,6 +511,20 @@ class AgreementTest {
                 LocalDate.of(2027, 3, 1), LocalDate.of(2027, 3, 10), LocalDate.of(2027, 4, 20));
         assertThat(whole.termPayments().getLast().number()).isEqualTo(5);
         assertThat(whole.termPayments().getLast().due()).isEqualTo("2027-04-20");
+    }
+
+    @Test
+    void severalSites_installment_isFoundByTheNumberOfEachStore() throws IOException {
+        DemoShop.imported(folder);
+        Clock clock = Clock.fixed(Instant.parse("2026-06-03T12:00:00Z"), ZoneOffset.UTC);
+        String number = IssueOffice.of(folder, clock).installment(FormName.file(folder.resolve(LANTERN)), 1,
+                new IssueOptions(LocalDate.of(2026, 6, 1), Optional.empty())).orElseThrow().number();
+
+        for (String store : List.of("0301", "0302", "Depot Square")) {
+            assertThat(ShopBook.of(folder, clock)
+                    .read(open -> Validated.valid(open.papers().find(store, PaperFilter.NONE, 10))).orElseThrow())
+                    .extracting(IssuedPaper::number).containsExactly(number);
+        }
     }
 
     /** 2 % of 413.75 before tax, 8.275, for ten days. */

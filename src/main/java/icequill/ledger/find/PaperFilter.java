@@ -54,7 +54,10 @@ public record PaperFilter(Optional<LocalDate> from, Optional<LocalDate> until, S
         until.ifPresent(day -> sql.append(" AND p.dated <= :until"));
         sql.append(kinds.isEmpty() ? "" : " AND p.kind IN (<kinds>)");
         state.ifPresent(wanted -> sql.append(" AND ").append(wanted.sql()));
-        sql.append(sites.isEmpty() ? "" : " AND p.site_id IN (<sites>)");
+        sql.append(sites.isEmpty()
+                ? ""
+                : " AND (p.site_id IN (<sites>) OR p.number IN"
+                        + " (SELECT number FROM paper_further_visit WHERE site_id IN (<sites>)))");
         return sql.append(visits.isEmpty()
                 ? ""
                 : " AND (p.visit_id IN (<visits>) OR p.number IN"

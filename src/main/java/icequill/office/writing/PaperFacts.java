@@ -13,6 +13,7 @@ import icequill.document.PricedPaper;
 import icequill.document.RepairQuote;
 import icequill.document.ServicePeriod;
 import icequill.document.Totals;
+import icequill.document.Where;
 import icequill.ledger.find.SearchKeys;
 import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.PaperReader;
@@ -25,6 +26,7 @@ import icequill.tax.TaxRate;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
@@ -48,18 +50,34 @@ public final class PaperFacts {
     public static SearchKeys of(PricedPaper paper, Optional<String> customer) {
         ServicePeriod served = paper.served();
         Totals totals = paper.totals();
-        String store = store(served.site(), served.storeNumber());
+        String store = stores(paper);
         return new SearchKeys(who(paper.billTo(), customer, store), store, where(paper),
                 served.purchaseOrder(), serials(paper), amounts(totals),
                 Stream.of(paper.date(), served.from(), served.until()).distinct().toList());
     }
 
-    /** Of several sites, all. */
+    /** Of several sites, the addresses of all. */
     private static String where(PricedPaper paper) {
-        return paper instanceof CombinedInvoice combined
-                ? combined.parts().stream().map(part -> address(part.attended().address())).distinct()
-                        .collect(Collectors.joining("; "))
-                : address(paper.served().address());
+        return all(places(paper), place -> address(place.address()));
+    }
+
+    /** Of several sites, the names and numbers of all. */
+    private static String stores(PricedPaper paper) {
+        return all(places(paper), place -> store(place.site(), place.storeNumber()));
+    }
+
+    private static String all(Stream<Where> places, Function<Where, String> told) {
+        return places.map(told).distinct().collect(Collectors.joining("; "));
+    }
+
+    private static Stream<Where> places(PricedPaper paper) {
+        return switch (paper) {
+        case CombinedInvoice invoice -> invoice.parts().stream().map(CombinedInvoice.Part::attended)
+                .map(visit -> new Where(visit.site(), visit.storeNumber(), visit.address()));
+        case InstallmentInvoice invoice when invoice.sites().isPresent() -> invoice.sites().orElseThrow().all().stream()
+                .map(InstallmentInvoice.BilledSite::where);
+        default -> Stream.of(new Where(paper.served().site(), paper.served().storeNumber(), paper.served().address()));
+        };
     }
 
     /** Those of a quote with choices. */
