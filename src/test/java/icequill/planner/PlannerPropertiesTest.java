@@ -30,6 +30,7 @@ class PlannerPropertiesTest {
 
     private static final Effort EFFORT = new Effort(60_000, 1 << 12);
     private static final int MOST_TRIED = 6;
+    private static final int TRIES = 60;
 
     /** A visit and how many come. */
     record Case(VisitWork work, int crew) {
@@ -57,14 +58,20 @@ class PlannerPropertiesTest {
                 OneAfterAnother.of(visit.work(), visit.people()));
     }
 
-    @Property(tries = 500, seed = "20260719", shrinking = ShrinkingMode.OFF)
+    @Property(tries = TRIES, seed = "20260719", shrinking = ShrinkingMode.OFF)
     void plan_littleEffort_keepsEveryRule(@ForAll("visits") Case visit) {
         TimetableRules.check(visit.work(), visit.people(),
                 Planner.timetable(visit.work(), visit.people(), new Effort(200, 8)).orElseThrow());
     }
 
+    @Tag("long")
+    @Property(tries = 500, seed = "20260719", shrinking = ShrinkingMode.OFF)
+    void plan_littleEffort_keepsEveryRule_manyTries(@ForAll("visits") Case visit) {
+        plan_littleEffort_keepsEveryRule(visit);
+    }
+
     /** With breaks, people who come later or leave, work that nobody does alone, and three machines that are never all off. */
-    @Property(tries = 500, seed = "20260720", shrinking = ShrinkingMode.OFF)
+    @Property(tries = TRIES, seed = "20260720", shrinking = ShrinkingMode.OFF)
     void plan_crewThatComesRestsAndLeaves_keepsEveryRule(@ForAll("ruledVisits") Ruled visit) {
         Validated<Timetable> table = Planner.timetable(visit.work(), visit.crew(), new Effort(4_000, 16));
 
@@ -74,8 +81,14 @@ class PlannerPropertiesTest {
         Statistics.label("found").coverage(found -> found.check(true).percentage(share -> share > 70));
     }
 
+    @Tag("long")
+    @Property(tries = 500, seed = "20260720", shrinking = ShrinkingMode.OFF)
+    void plan_crewThatComesRestsAndLeaves_keepsEveryRule_manyTries(@ForAll("ruledVisits") Ruled visit) {
+        plan_crewThatComesRestsAndLeaves_keepsEveryRule(visit);
+    }
+
     /** Everything that was begun by some minute is ticked as planned: the rest begins then or later, and every rule is kept. */
-    @Property(tries = 300, seed = "20260722", shrinking = ShrinkingMode.OFF)
+    @Property(tries = TRIES, seed = "20260722", shrinking = ShrinkingMode.OFF)
     void again_tickedAsPlanned_keepsEveryRule(@ForAll("visits") Case visit, @ForAll @IntRange(max = 60) int now) {
         Effort little = new Effort(4_000, 16);
         Timetable planned = Planner.timetable(visit.work(), visit.people(), little).orElseThrow();
@@ -91,6 +104,13 @@ class PlannerPropertiesTest {
                                 && before.start() == entry.start() && before.people().equals(entry.people())));
     }
 
+    @Tag("long")
+    @Property(tries = 300, seed = "20260722", shrinking = ShrinkingMode.OFF)
+    void again_tickedAsPlanned_keepsEveryRule_manyTries(@ForAll("visits") Case visit,
+            @ForAll @IntRange(max = 60) int now) {
+        again_tickedAsPlanned_keepsEveryRule(visit, now);
+    }
+
     private static List<Progress.Done> begun(Timetable planned, int now, int late) {
         return planned.entries().stream()
                 .filter(entry -> entry.kind() == Timetable.Kind.TASK && entry.start() < now)
@@ -100,7 +120,7 @@ class PlannerPropertiesTest {
     }
 
     /** Whatever is late, and whoever should have left: what waits for its flush is flushed. */
-    @Property(tries = 300, seed = "20260723", shrinking = ShrinkingMode.OFF)
+    @Property(tries = TRIES, seed = "20260723", shrinking = ShrinkingMode.OFF)
     void again_lateWithACrewThatRestsAndLeaves_isAlwaysPlanned(@ForAll("ruledVisits") Ruled visit,
             @ForAll @IntRange(max = 60) int now, @ForAll @IntRange(max = 40) int late) {
         Effort little = new Effort(4_000, 16);
@@ -109,8 +129,15 @@ class PlannerPropertiesTest {
                 .found()).isPresent());
     }
 
+    @Tag("long")
+    @Property(tries = 300, seed = "20260723", shrinking = ShrinkingMode.OFF)
+    void again_lateWithACrewThatRestsAndLeaves_isAlwaysPlanned_manyTries(@ForAll("ruledVisits") Ruled visit,
+            @ForAll @IntRange(max = 60) int now, @ForAll @IntRange(max = 40) int late) {
+        again_lateWithACrewThatRestsAndLeaves_isAlwaysPlanned(visit, now, late);
+    }
+
     /** Whoever is called what, and listed where: the same is done at the same times, each task by somebody who is like whoever did it. */
-    @Property(tries = 200, seed = "20260724", shrinking = ShrinkingMode.OFF)
+    @Property(tries = TRIES, seed = "20260724", shrinking = ShrinkingMode.OFF)
     void plan_peopleInAnotherOrder_isTheSameUpToNames(@ForAll("ruledVisits") Ruled visit, @ForAll Random random,
             @ForAll @IntRange(max = 60) int now) {
         Effort little = new Effort(2_000, 16);
@@ -131,6 +158,14 @@ class PlannerPropertiesTest {
                         visit.crew())));
     }
 
+    @Tag("long")
+    @Property(tries = 200, seed = "20260724", shrinking = ShrinkingMode.OFF)
+    void plan_peopleInAnotherOrder_isTheSameUpToNames_manyTries(@ForAll("ruledVisits") Ruled visit,
+            @ForAll Random random,
+            @ForAll @IntRange(max = 60) int now) {
+        plan_peopleInAnotherOrder_isTheSameUpToNames(visit, random, now);
+    }
+
     private static Progress.Done by(List<Integer> order, Progress.Done done) {
         return new Progress.Done(done.machine(), done.order(), done.task(), done.over(),
                 done.people().stream().map(order::indexOf).toList());
@@ -149,7 +184,7 @@ class PlannerPropertiesTest {
     }
 
     /** With whatever a crew may ask for, what is proven is right, and no bound too high. */
-    @Property(tries = 150, seed = "20260721", shrinking = ShrinkingMode.OFF)
+    @Property(tries = TRIES, seed = "20260721", shrinking = ShrinkingMode.OFF)
     void plan_tinyRuledVisit_boundHoldsWhenEverythingIsTried(@ForAll("tinyRuledVisits") Ruled visit) {
         Validated<Timetable> table = Planner.timetable(visit.work(), visit.crew(), new Effort(4_000, 1 << 12));
 
@@ -157,6 +192,12 @@ class PlannerPropertiesTest {
                 .isBetween(found.bound(), found.minutes()));
         Statistics.label("proven").collect(table.found().filter(Timetable::proven).isPresent());
         Statistics.label("proven").coverage(found -> found.check(true).percentage(share -> share > 50));
+    }
+
+    @Tag("long")
+    @Property(tries = 150, seed = "20260721", shrinking = ShrinkingMode.OFF)
+    void plan_tinyRuledVisit_boundHoldsWhenEverythingIsTried_manyTries(@ForAll("tinyRuledVisits") Ruled visit) {
+        plan_tinyRuledVisit_boundHoldsWhenEverythingIsTried(visit);
     }
 
     /** A visit with all that a crew may ask for. */

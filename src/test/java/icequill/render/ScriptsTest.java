@@ -20,10 +20,11 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDResources;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.FieldSource;
 
 /** Names in the scripts that customers write them in. What letters do beside each other is told by The Unicode Standard, chapters 9, 12 and 16. */
 class ScriptsTest {
@@ -33,14 +34,30 @@ class ScriptsTest {
     @TempDir
     private Path shop;
 
+    private static final List<String> NAMES = List.of("味全海鲜酒楼有限公司,NotoSansSC", "さくら水産株式会社 渋谷駅前店,NotoSansSC",
+            "한강횟집 주식회사,NanumSquare", "ร้านอาหารครัวเชียงใหม่,KurintoSans", "श्री कृष्ण मिष्ठान्न भण्डार,KurintoSans",
+            "মিষ্টি ভাণ্ডার,KurintoSans", "அண்ணா உணவகம்,KurintoSans", "مطعم النخيل الذهبي,KurintoSans",
+            "מסעדת הים התיכון,KurintoSans");
+
+    /** On a paper in English or Spanish, by turns. */
     @ParameterizedTest
-    @CsvSource({"味全海鲜酒楼有限公司,NotoSansSC", "さくら水産株式会社 渋谷駅前店,NotoSansSC", "한강횟집 주식회사,NanumSquare",
-            "ร้านอาหารครัวเชียงใหม่,KurintoSans", "श्री कृष्ण मिष्ठान्न भण्डार,KurintoSans",
-            "মিষ্টি ভাণ্ডার,KurintoSans",
-            "அண்ணா உணவகம்,KurintoSans", "مطعم النخيل الذهبي,KurintoSans", "מסעדת הים התיכון,KurintoSans"})
-    void name_isSetInItsFont_readCopiedAndArchived(String name, String font) throws Exception {
+    @FieldSource("NAMES")
+    void name_isSetInItsFont_readCopiedAndArchived(String nameAndFont) throws Exception {
+        assertSet(nameAndFont, List.of(NAMES.indexOf(nameAndFont) % 2 == 0 ? Language.ENGLISH : Language.SPANISH));
+    }
+
+    @Tag("long")
+    @ParameterizedTest
+    @FieldSource("NAMES")
+    void name_onPapersInBothLanguages_isSetInItsFontReadCopiedAndArchived(String nameAndFont) throws Exception {
+        assertSet(nameAndFont, List.of(Language.ENGLISH, Language.SPANISH));
+    }
+
+    private void assertSet(String nameAndFont, List<Language> languages) throws Exception {
+        String name = nameAndFont.substring(0, nameAndFont.indexOf(','));
+        String font = nameAndFont.substring(nameAndFont.indexOf(',') + 1);
         Printer printer = Printer.of(shop);
-        for (Language language : List.of(Language.ENGLISH, Language.SPANISH)) {
+        for (Language language : languages) {
             Paper paper = InvoiceFixture
                     .of(language, language.equals(Language.ENGLISH) ? PaperSize.LETTER : PaperSize.A4, "USD", "US")
                     .withCustomer(name).papers().getFirst();
