@@ -99,6 +99,22 @@ class EnteredVisitTest {
         assertThat(owner.get(visit).body()).contains("&lt;script&gt;");
     }
 
+    @Test
+    void routeAndDiagnosis_areTyped_andKept() {
+        Map<String, String> fields = typed();
+        fields.put("diagnosis", "late-cal");
+        HttpResponse<String> wrong = sent(fields);
+        fields.remove("diagnosis");
+        fields.put("route", "oak-run");
+        HttpResponse<String> stored = sent(fields);
+
+        assertThat(wrong.body()).containsOnlyOnce("Repairs what this visit found</label>")
+                .contains("There is no visit &quot;late-cal&quot;", "id=\"diagnosis\"");
+        assertThat(stored.statusCode()).as(stored.body()).isEqualTo(303);
+        assertThat(owner.get(stored.headers().firstValue("Location").orElseThrow() + "/change").body())
+                .contains("name=\"route\"", "value=\"oak-run\"").doesNotContain("value=\"late-cal\"");
+    }
+
     /** Wednesday: 52.00 + 40 min at 98.00/h 65.33 + 65 min at 147.00/h 159.25 = 276.58; at 8.875 % 24.55. */
     @Test
     void price_isShownWhileSomebodyTypes() {

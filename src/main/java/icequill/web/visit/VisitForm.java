@@ -23,7 +23,9 @@ record VisitForm(Typing typing, String site, Optional<KnownVisit> known) {
     static final Pattern DAYS = Pattern.compile("day|nextDue|[a-z]+Day|person\\d+day");
 
     private static final Set<String> SHOWN = Set.of("format", "site", "asked", "order", "serviceCall", "people",
-            "machines", "lines", "fees", "surcharges", "safeFrom", "nextDue", "outcome");
+            "machines", "lines", "fees", "surcharges", "route", "diagnosis", "safeFrom", "nextDue", "outcome");
+    /** Names of what its price has to do with. */
+    private static final List<String> NAMED = List.of("route", "diagnosis");
     /** What a form says only of a visit that is still to come. */
     private static final Set<String> OF_PLANS = Set.of("doneBy", "quote");
     private static final String CHARGED = "charged";
@@ -55,6 +57,10 @@ record VisitForm(Typing typing, String site, Optional<KnownVisit> known) {
         typing.time("safeAt").ifPresent(time -> form.put("safeFrom", safeDay.orElse(on) + "T" + time.text()));
         List.of("nextDue", "fees", "surcharges").forEach(key -> typing.place(key, key));
         typing.place("safeFrom", "safeAt");
+        NAMED.forEach(key -> {
+            typing.text(key).ifPresent(name -> form.put(key, name));
+            typing.place(key, key);
+        });
         typing.text("serviceCall").ifPresent(outcome -> form.put("serviceCall", outcome));
         typing.text("outcome").filter(outcome -> !outcome.equals(CHARGED))
                 .ifPresent(outcome -> form.put("outcome", outcome));
@@ -80,6 +86,7 @@ record VisitForm(Typing typing, String site, Optional<KnownVisit> known) {
         filling.put("nextDue", form.text("nextDue"));
         filling.put("safeAt", form.text("safeFrom").map(Moments::time));
         filling.put("safeDay", form.text("safeFrom").map(Moments::day).filter(on -> !on.equals(day.toString())));
+        NAMED.forEach(key -> filling.put(key, form.text(key)));
         filling.put("serviceCall", form.text("serviceCall"));
         return filling.fields();
     }
