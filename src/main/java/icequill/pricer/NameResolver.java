@@ -11,40 +11,30 @@ import icequill.pricer.ResolvedVisit.OwnWords;
 import icequill.pricer.ResolvedVisit.Use;
 import icequill.pricer.ResolvedVisit.Worker;
 import icequill.problem.Code;
-import icequill.problem.Place;
-import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Applies;
 import icequill.rates.ClassDiscount;
 import icequill.rates.DocumentDiscount;
 import icequill.rates.Fee;
-import icequill.rates.Grade;
 import icequill.rates.Material;
 import icequill.rates.Modifier;
 import icequill.rates.Rates;
 import icequill.rates.Surcharge;
-import icequill.work.Attendance;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.OneOff;
 import icequill.work.Outcome;
 import icequill.work.Quantity;
 import icequill.work.Sale;
-import icequill.work.Task;
 import icequill.work.Unit;
 import icequill.work.Visit;
 import icequill.work.Visit.Named;
 import icequill.work.VisitLine;
 import icequill.work.VisitLine.MaterialUsed;
 import icequill.work.VisitLine.ModifierApplied;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,11 +50,13 @@ final class NameResolver {
     private final Site site;
     private final Rates rates;
     private final Problems problems = new Problems();
+    private final KnownNames names;
 
     NameResolver(Visit visit, Site site, Rates rates) {
         this.visit = visit;
         this.site = site;
         this.rates = rates;
+        this.names = new KnownNames(site, problems);
     }
 
     Validated<ResolvedVisit> bind() {
@@ -77,11 +69,11 @@ final class NameResolver {
                         ? "on a route, but nobody came"
                         : "on a route, but lasts " + visit.days() + " days",
                 "a visit of one day, or no route"));
-        List<Worker> workers = workers();
+        List<Worker> workers = new WorkerNames(visit, rates, names).workers();
+        MaterialNames materials = new MaterialNames(rates, names);
         List<Use> uses = new ArrayList<>();
         for (Finding finding : visit.findings()) {
-            uses.addAll(doses(finding));
-            finding.chemicals().forEach(this::checkChemical);
+            uses.addAll(materials.doses(finding));
         }
         List<Applied> modifiers = new ArrayList<>();
         List<OwnWords> own = new ArrayList<>();
@@ -92,20 +84,20 @@ final class NameResolver {
             case VisitLine.Own words -> own.add(own(words));
             }
         }
-        checkPacks(uses);
+        materials.checkPacks(uses);
         Optional<OwnWords> shipping = visit.sale().flatMap(Sale::shipping)
                 .flatMap(charge -> shipping(charge, uses, own));
         List<AtFlatPrice> flat = visit.terms().flat()
-                .flatMap(named -> find(named, "scope", rates.plans().scopes(), Scope::id)
+                .flatMap(named -> names.find(named, "scope", rates.plans().scopes(), Scope::id)
                         .map(scope -> new FlatMachines(visit, site, rates, problems).at(scope, named, modifiers)))
                 .orElse(List.of());
         List<Fee> fees = applying("fee", visit.terms().fees(), rates.adjustments().fees(), Fee::id, Fee::applies);
         List<Surcharge> surcharges = applying("surcharge", visit.terms().surcharges(),
                 rates.adjustments().surcharges(), Surcharge::id, Surcharge::applies);
         Optional<ClassDiscount> classDiscount = visit.terms().classDiscount()
-                .flatMap(name -> find(name, "class discount",
+                .flatMap(name -> names.find(name, "class discount",
                         rates.adjustments().classDiscounts(), ClassDiscount::id));
-        Optional<DocumentDiscount> documentDiscount = visit.terms().documentDiscount().flatMap(name -> find(name,
+        Optional<DocumentDiscount> documentDiscount = visit.terms().documentDiscount().flatMap(name -> names.find(name,
                 "document discount", rates.adjustments().documentDiscounts(), DocumentDiscount::id));
         return problems
                 .or(() -> new ResolvedVisit(visit, site, rates, workers, List.copyOf(uses), List.copyOf(modifiers),
@@ -121,100 +113,10 @@ final class NameResolver {
                 Optional.empty(), less.place());
     }
 
-    /** Who left and came back is one person. */
-    private List<Worker> workers() {
-        Map<Object, List<Attendance>> byPerson = new LinkedHashMap<>();
-        for (Attendance person : visit.people()) {
-            Object who = person.known().<Object>map(name -> name).orElseGet(Object::new);
-            byPerson.computeIfAbsent(who, name -> new ArrayList<>()).add(person);
-        }
-        return byPerson.values().stream().flatMap(stays -> worker(stays).stream()).toList();
-    }
-
-    private Optional<Worker> worker(List<Attendance> stays) {
-        List<Attendance> inOrder = stays.stream().sorted(Comparator.comparing(Attendance::arrived)).toList();
-        for (int i = 1; i < inOrder.size(); i++) {
-            checkStays(inOrder.get(i - 1), inOrder.get(i));
-        }
-        List<Optional<Grade>> grades = stays.stream().map(this::grade).toList();
-        return grades.getFirst().map(grade -> new Worker(inOrder, grade));
-    }
-
-    private void checkStays(Attendance before, Attendance after) {
-        if (after.overlaps(before)) {
-            problems.add(Code.OVERLAP, after.place(),
-                    after.person() + " is here twice at the same time: from " + before.arrived().toLocalDateTime()
-                            + " to " + before.left().toLocalDateTime() + ", and from "
-                            + after.arrived().toLocalDateTime(),
-                    "each person once at any time");
-        }
-        if (!after.grade().equals(before.grade())) {
-            problems.add(Code.NOT_ALLOWED, after.place(),
-                    after.person() + " has the grade \"" + after.grade() + "\" here, and \"" + before.grade()
-                            + "\" at " + before.place().reference(),
-                    "one grade for each person of a visit");
-        }
-    }
-
-    private Optional<Grade> grade(Attendance person) {
-        if (person.spells().stream().anyMatch(spell -> !spell.outcome().isDone())) {
-            problems.add(Code.NOT_ALLOWED, person.place(), "time that was spent is marked declined",
-                    "charged, included, warranty, callback or goodwill");
-        }
-        Named name = new Named(person.grade(), person.place());
-        return find(name, "grade", rates.labor().grades(), Grade::id);
-    }
-
-    private List<Use> doses(Finding finding) {
-        Optional<Machine> machine = machine(finding.machine(), finding.place());
-        List<Use> doses = new ArrayList<>();
-        for (Finding.TaskDone done : finding.tasks()) {
-            Optional<Task> task = find(new Named(done.task(), done.place()), "task", rates.tasks(), Task::id);
-            if (task.isPresent() && machine.isPresent()) {
-                doses.addAll(doses(task.get(), machine.get(), done));
-            }
-        }
-        return doses;
-    }
-
-    private List<Use> doses(Task task, Machine machine, Finding.TaskDone done) {
-        if (!task.suits(machine)) {
-            problems.add(Code.NOT_ALLOWED, done.place(),
-                    "the task \"" + task.id() + "\" is not for the machine \"" + machine.id() + "\"",
-                    "it is for machines of make " + task.makes() + " and cooling " + task.coolings());
-            return List.of();
-        }
-        List<Use> uses = new ArrayList<>();
-        for (Task.Dose dose : task.doses()) {
-            Optional<Material> material = find(new Named(dose.material(), dose.place()), "material", rates.materials(),
-                    Material::id);
-            Optional<BigDecimal> quantity = dose.quantity(machine.harvestRate());
-            if (quantity.isEmpty()) {
-                problems.add(Code.OUT_OF_RANGE, done.place(),
-                        "the task \"" + task.id() + "\" has no dose of " + dose.material() + " for a machine of "
-                                + machine.harvestRate().toPlainString() + " lb",
-                        "add a step to the dose at " + dose.place().reference());
-            }
-            if (material.isPresent() && quantity.isPresent()) {
-                uses.add(new Use(material.get(), quantity.get(), Optional.of(machine), done.outcome(),
-                        Optional.of(task), Optional.empty()));
-            }
-        }
-        return uses;
-    }
-
-    /** What the record says of chemicals is not priced, but it must name chemicals. */
-    private void checkChemical(Finding.ChemicalUse used) {
-        List<Material> chemicals = rates.materials().stream()
-                .filter(material -> material.chargeClass() == ChargeClass.CHEMICALS).toList();
-        find(new Named(used.material(), used.place()), "chemical", chemicals, Material::id)
-                .filter(material -> material.label().isEmpty()).ifPresent(
-                        material -> problems.add(material.withoutLabel(used.place(), "what was used")));
-    }
-
     private Optional<Use> use(MaterialUsed line) {
-        Optional<Machine> machine = line.machine().flatMap(id -> machine(id, line.place()));
-        Optional<Material> material = find(new Named(line.material(), line.place()), "material", rates.materials(),
+        Optional<Machine> machine = line.machine().flatMap(id -> names.machine(id, line.place()));
+        Optional<Material> material = names.find(new Named(line.material(), line.place()), "material",
+                rates.materials(),
                 Material::id);
         material.ifPresent(found -> checkWarranty(line, machine, found.chargeClass()));
         material.filter(found -> found.chargeClass() == ChargeClass.CHEMICALS && found.label().isEmpty())
@@ -242,26 +144,16 @@ final class NameResolver {
         return classes.stream().map(ConstantKey::of).collect(Collectors.joining(", "));
     }
 
-    /** What is sold by the pack is one line, so one discount can be given on it. */
-    private void checkPacks(List<Use> uses) {
-        Map<Material, OneOff> given = new HashMap<>();
-        uses.stream().filter(use -> use.material().pack().isPresent()).forEach(use -> use.less()
-                .filter(less -> given.putIfAbsent(use.material(), less) != null)
-                .ifPresent(second -> problems.add(Code.DUPLICATE_NAME, second.place(),
-                        "a second discount on " + use.material().id() + ", which is charged by the pack in one line",
-                        "one of the two")));
-    }
-
     private Optional<Applied> modifier(ModifierApplied line) {
-        Optional<Machine> machine = line.machine().flatMap(id -> machine(id, line.place()));
-        Optional<Modifier> modifier = find(new Named(line.modifier(), line.place()), "modifier",
+        Optional<Machine> machine = line.machine().flatMap(id -> names.machine(id, line.place()));
+        Optional<Modifier> modifier = names.find(new Named(line.modifier(), line.place()), "modifier",
                 rates.adjustments().modifiers(), Modifier::id);
         modifier.ifPresent(found -> checkWarranty(line, machine, found.chargeClass()));
         return modifier.map(found -> new Applied(found, line.quantity(), machine, line.outcome(), line.less()));
     }
 
     private OwnWords own(VisitLine.Own line) {
-        Optional<Machine> machine = line.machine().flatMap(id -> machine(id, line.place()));
+        Optional<Machine> machine = line.machine().flatMap(id -> names.machine(id, line.place()));
         checkWarranty(line, machine, line.chargeClass());
         return new OwnWords(line, machine);
     }
@@ -282,11 +174,11 @@ final class NameResolver {
     }
 
     /** Those of every visit where they are allowed, of which a sale is none, and those that this one names, which must be allowed. */
-    private <T> List<T> applying(String kind, List<Named> names, List<T> known, Function<T, String> id,
+    private <T> List<T> applying(String kind, List<Named> asked, List<T> known, Function<T, String> id,
             Function<T, Applies> applies) {
         List<T> named = new ArrayList<>();
-        for (Named name : names) {
-            Optional<T> found = find(name, kind, known, id);
+        for (Named name : asked) {
+            Optional<T> found = names.find(name, kind, known, id);
             found.ifPresent(named::add);
             found.map(applies).filter(where -> !where.allows(site.address())).ifPresent(where -> problems.add(
                     Code.NOT_ALLOWED, name.place(),
@@ -299,17 +191,5 @@ final class NameResolver {
                         || (visit.sale().isEmpty() && applies.apply(each).always()
                                 && applies.apply(each).allows(site.address())))
                 .toList();
-    }
-
-    private Optional<Machine> machine(String id, Place place) {
-        return find(new Named(id, place), "machine", site.machines(), Machine::id);
-    }
-
-    private <T> Optional<T> find(Named name, String kind, Collection<T> known, Function<T, String> id) {
-        Optional<T> found = known.stream().filter(candidate -> id.apply(candidate).equals(name.id())).findFirst();
-        if (found.isEmpty()) {
-            problems.add(Problem.unknownName(name.place(), kind, name.id(), known.stream().map(id).toList()));
-        }
-        return found;
     }
 }
