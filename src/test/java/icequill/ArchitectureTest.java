@@ -219,10 +219,10 @@ class ArchitectureTest {
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
         room(arrows, "web.page",
                 "web.door office.register answer shop ledger.papers render.page render.words files.answer files.yaml files.disk party explain money");
-        // render.words, because two versions of a visit are told in the words of its page
+        // render.words, because two versions of a visit are told in the words of its page; request, because a timetable is asked for
         room(arrows, "web.visit",
                 "web.page office office.asking office.billing office.care office.register answer answer.entry render.words"
-                        + " answer.history answer.price shop explain");
+                        + " answer.history answer.price request shop explain");
         // render.view, because ways of care are drawn as on their papers; files.yaml, because it knows the languages there are words for
         room(arrows, "web.offer", "web.page office.quoting office.care office.billing office.register answer.quote"
                 + " answer.register answer.shown answer.forecast answer shop ledger.papers render.view render.page"

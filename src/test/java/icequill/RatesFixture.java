@@ -153,12 +153,14 @@ public final class RatesFixture {
             String mostInOneGallon) {
         Label label = new Label(chemistry, new BigDecimal(mostInOneGallon), Unit.GALLON,
                 new Label.Minutes(5, Optional.of(40)), Optional.empty());
-        return new Material(id, Wording.same(id), ChargeClass.CHEMICALS, Unit.FLUID_OUNCE, pack, price,
+        return new Material(id, Wording.same(id), Optional.empty(), ChargeClass.CHEMICALS, Unit.FLUID_OUNCE, pack,
+                price,
                 Optional.empty(), Optional.of(label), MATERIALS);
     }
 
     private static Material each(String id, ChargeClass chargeClass, Material.Price price) {
-        return new Material(id, Wording.same(id), chargeClass, Unit.EACH, Optional.empty(), price, Optional.empty(),
+        return new Material(id, Wording.same(id), Optional.empty(), chargeClass, Unit.EACH, Optional.empty(), price,
+                Optional.empty(),
                 Optional.empty(), MATERIALS);
     }
 

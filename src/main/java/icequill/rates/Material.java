@@ -14,15 +14,16 @@ import javax.money.MonetaryAmount;
 /**
  * Something used on a visit.
  *
+ * @param partNumber by which its maker and technicians know it; empty where none was given
  * @param unit it is dosed in
  * @param pack the units of one pack, if it is charged by whole packs; empty if by measure
  * @param price of one unit, or of one pack
  * @param registration number of a registered sanitizer
  * @param label of a cleaner or sanitizer
  */
-public record Material(String id, Wording name, ChargeClass chargeClass, Unit unit, Optional<BigDecimal> pack,
-        Price price,
-        Optional<String> registration, Optional<Label> label, Place place) {
+public record Material(String id, Wording name, Optional<String> partNumber, ChargeClass chargeClass, Unit unit,
+        Optional<BigDecimal> pack,
+        Price price, Optional<String> registration, Optional<Label> label, Place place) {
 
     /**
      * That it is used without a label to hold its use against.

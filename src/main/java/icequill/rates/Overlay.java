@@ -66,7 +66,8 @@ record Overlay(Rates rates, RateSheet sheet) {
     private List<Material> materials() {
         return rates.materials().stream()
                 .map(material -> Optional.ofNullable(sheet.prices().get(material.id()))
-                        .map(price -> new Material(material.id(), material.name(), material.chargeClass(),
+                        .map(price -> new Material(material.id(), material.name(), material.partNumber(),
+                                material.chargeClass(),
                                 material.unit(), material.pack(), new Given(price, material.price().cost()),
                                 material.registration(), material.label(), sheet.place()))
                         .orElse(material))

@@ -19,6 +19,7 @@ import icequill.web.run.ImportPage;
 import icequill.web.run.IssueAllPage;
 import icequill.web.run.RunPage;
 import icequill.web.run.Runs;
+import icequill.web.visit.TimetablePage;
 import icequill.web.visit.VisitApproval;
 import icequill.web.visit.VisitDraft;
 import icequill.web.visit.VisitEntry;
@@ -53,6 +54,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/today/issue", issue);
         post("/today/issue", issue);
         get("/visits/{visit}", new VisitPage());
+        get("/visits/{visit}/timetable", new TimetablePage());
         post("/visits/{visit}/issue", new VisitIssue());
         post("/visits/{visit}/approve", new VisitApproval());
         back("/visits/{visit}", "/issue", "/approve");

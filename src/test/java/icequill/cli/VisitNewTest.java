@@ -116,6 +116,19 @@ class VisitNewTest {
                 .isEqualTo(exported(other, folder.resolve("form.yaml")));
     }
 
+    /** The number on a part's bag is what a technician has in his hand. */
+    @Test
+    void part_isFoundByItsNumber() throws IOException {
+        Path materials = shop.folder().resolve("pricing/materials.yaml");
+        Files.writeString(materials, Files.readString(materials).replace("  - id: water-filter\n",
+                "  - id: water-filter\n    partNumber: QF-4410\n"));
+
+        Run run = typing(then(ANSWERS.stream().map(answer -> answer.equals("filt") ? "f-44" : answer).toList(), "1"));
+
+        assertThat(run.status()).as(run.out() + run.err()).isZero();
+        assertThat(run.out()).contains("87.25", "QF-4410");
+    }
+
     /**
      * By hand, beside the 317.54 above: stairs twice 50.00, waiting 25 min x 98.00 / 60 = 40.83, small order 20.00, and 2.5 % of
      * 52.00 + 40.83 for fuel is 2.32: 430.69; tax 38.22, so 468.91. The 147.00 of labor are 20 minutes of diagnosis with the 10 that

@@ -28,6 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Visits of the book corrected, recorded as done, and withdrawn. The amounts are worked out by hand from the shop's prices. */
 class ChangedVisitTest {
@@ -162,6 +163,21 @@ class ChangedVisitTest {
         assertThat(stored("two-leads-hotel").path("machines").get(0).path("correction").asString())
                 .isEqualTo("Changed the pump.");
         assertThat(stored("two-leads-hotel").path("purchaseOrder").asString()).isNotEqualTo("PO-9");
+    }
+
+    /** The bakery's cleaning from 9:15 on: 126 minutes, so done at 11:21; the filter from minute 48 to 56. The same as the terminal tells. */
+    @Test
+    void plannedVisit_hasItsTimetableBesideTheForm() {
+        String address = "/visits/summer-cleaning-bakery/timetable";
+        assertThat(owner.get("/visits/summer-cleaning-bakery/change").body()).contains(address);
+        String page = owner.get(address).body();
+        assertThat(page).contains("126 minutes if all goes as planned, done at 11:21", "10:03", "10:11", "Ada Quill",
+                "Put the chemical in", "passes by itself").doesNotContain("stop-and-empty");
+        StringWriter told = new StringWriter();
+        assertThat(Main.commands(OpenOffice.CLOCK).setOut(new PrintWriter(told)).execute("visit", "timetable",
+                "summer-cleaning-bakery", "--json", "--shop", office.shop().toString())).isZero();
+        assertThat(owner.json(address)).isEqualTo(JsonMapper.shared().readTree(told.toString()));
+        assertThat(owner.get("/visits/nothing/timetable").statusCode()).isEqualTo(404);
     }
 
     @Test

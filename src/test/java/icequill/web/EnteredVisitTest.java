@@ -3,7 +3,9 @@ package icequill.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.cli.Main;
+import java.io.IOException;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,6 +57,30 @@ class EnteredVisitTest {
     private HttpResponse<String> sent(Map<String, String> fields) {
         fields.put("key", owner.key(PAGE));
         return owner.post(PAGE, fields);
+    }
+
+    /** The number on a part's bag stands beside its name, where letters find it. */
+    @Test
+    void part_hasItsNumberBesideItsName() throws IOException {
+        Path materials = office.shop().resolve("pricing/materials.yaml");
+        Files.writeString(materials, Files.readString(materials).replace("  - id: water-filter\n",
+                "  - id: water-filter\n    partNumber: QF-4410\n"));
+
+        assertThat(owner.get(PAGE).body())
+                .contains("<option value=\"water-filter\">Water filter cartridge, QF-4410</option>");
+    }
+
+    /** Asked the day after everybody left, and then at no time at all: both are told at the time, not at who asked. */
+    @Test
+    void callAfterTheVisit_isToldAtItsTime() {
+        Map<String, String> fields = typed();
+        fields.putAll(Map.of("askedBy", "Bram", "symptom", "No ice.", "askedDay", "May 21, 2026", "askedAt", "9:00"));
+
+        assertThat(sent(fields).body()).contains("id=\"error-askedAt-0\"").doesNotContain("id=\"error-askedBy-0\"");
+
+        fields.remove("askedAt");
+        fields.remove("askedDay");
+        assertThat(sent(fields).body()).contains("id=\"error-askedAt-0\"").doesNotContain("id=\"error-askedBy-0\"");
     }
 
     /** Thirteen came, each for the hour from nine: none of them is left out. */

@@ -62,8 +62,12 @@ public record VisitChoices(String site, String siteName, LocalDate day, List<Kno
      */
     public record ProposedDose(String material, String name, String quantity, String unit) {}
 
-    /** What can be put in, by id, and in what it is counted. */
-    public record Part(String id, String name, String unit) {}
+    /**
+     * What can be put in, or made work dearer, and in what it is counted.
+     *
+     * @param partNumber by which its maker knows it
+     */
+    public record Part(String id, String name, Optional<String> partNumber, String unit) {}
 
     /** Somebody of the customer's who says yes to more. */
     public record Approver(String name, Optional<String> telephone, Optional<String> email) {}

@@ -70,10 +70,11 @@ final class MaterialsReader {
         if (chargeClass.isEmpty() || unit.isEmpty() || price.isEmpty()) {
             return Optional.empty();
         }
-        return entry.wording("name").map(name -> new Material(id, name, chargeClass.get(), unit.get(),
-                entry.number("pack").filter(size -> size.signum() > 0), price.get(), entry.text("registration"),
-                entry.child("label").flatMap(MaterialsReader::label),
-                entry.place("cost")));
+        return entry.wording("name")
+                .map(name -> new Material(id, name, entry.text("partNumber"), chargeClass.get(), unit.get(),
+                        entry.number("pack").filter(size -> size.signum() > 0), price.get(), entry.text("registration"),
+                        entry.child("label").flatMap(MaterialsReader::label),
+                        entry.place("cost")));
     }
 
     private static Optional<Label> label(Fields entry) {

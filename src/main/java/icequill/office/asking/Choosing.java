@@ -30,12 +30,13 @@ record Choosing(Setting setting) {
                         .toList(),
                 setting.site().machines().stream().map(this::machine).toList(),
                 setting.rates().materials().stream()
-                        .map(material -> new Part(material.id(), name(material.name()),
+                        .map(material -> new Part(material.id(), name(material.name()), material.partNumber(),
                                 unit(material.unit().symbol())))
                         .toList(),
                 Arrays.stream(ChargeClass.values()).map(ConstantKey::of).toList(),
                 setting.rates().adjustments().modifiers().stream().map(
-                        modifier -> new Part(modifier.id(), name(modifier.name()), unit(modifier.unit().symbol())))
+                        modifier -> new Part(modifier.id(), name(modifier.name()), Optional.empty(),
+                                unit(modifier.unit().symbol())))
                         .toList(),
                 open("fees"), open("surcharges"),
                 setting.site().contactFor(Contact.Purpose.APPROVALS)

@@ -32,8 +32,8 @@ record PartQuestions(Setting setting, Function<Draft, Turn> next) {
             return asking().wrong("letters-of-part", letters, String.valueOf(FEWEST_LETTERS));
         }
         List<Material> materials = setting.rates().materials().stream()
-                .filter(material -> Stream
-                        .of(name(material), material.name().english(), material.name().spanish(), material.id())
+                .filter(material -> Stream.concat(material.partNumber().stream(), Stream
+                        .of(name(material), material.name().english(), material.name().spanish(), material.id()))
                         .anyMatch(name -> plain(name).contains(plain(letters))))
                 .toList();
         if (materials.isEmpty()) {
@@ -41,13 +41,17 @@ record PartQuestions(Setting setting, Function<Draft, Turn> next) {
         }
         Question which = asking().question("which-part")
                 .proposing(materials.size() == 1 ? Optional.of("1") : Optional.empty());
-        return asking().oneOf(which, materials.stream().map(this::name).toList(),
+        return asking().oneOf(which, materials.stream().map(this::numbered).toList(),
                 place -> amount(materials.get(place), draft));
     }
 
     /** Without accents and capitals, which nobody types when he searches. */
     private static String plain(String text) {
         return Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "").toLowerCase(Locale.ROOT);
+    }
+
+    private String numbered(Material material) {
+        return name(material) + material.partNumber().map(number -> ", " + number).orElse("");
     }
 
     private String name(Material material) {

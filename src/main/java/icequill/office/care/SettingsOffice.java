@@ -66,6 +66,8 @@ public final class SettingsOffice {
     public Validated<ShopFacts> change(Map<String, String> wanted, Optional<byte[]> picture, Optional<String> seen) {
         Problems problems = new Problems();
         Optional<Map<Setting, String>> named = problems.take(named(wanted));
+        Optional.ofNullable(wanted.get(Setting.LOGO.key())).filter(name -> picture.isEmpty())
+                .flatMap(this::missing).ifPresent(problems::add);
         Optional<String> file = picture.flatMap(given -> problems.take(kind(given)));
         return problems.or(() -> {
             Map<Setting, String> all = new EnumMap<>(Setting.class);
@@ -75,6 +77,16 @@ public final class SettingsOffice {
         }).then(all -> text().then(now -> unchanged(now, seen)).then(now -> now.with(all)))
                 .then(changed -> written(changed, picture, file))
                 .then(done -> new SettingsOffice(book.byItsFolder()).show());
+    }
+
+    /** A picture that is named and not there: papers could not be printed. */
+    private Optional<Problem> missing(String name) {
+        Path file = book.folder().resolve(name).normalize();
+        return file.startsWith(book.folder().normalize()) && Files.isRegularFile(file)
+                ? Optional.empty()
+                : Optional.of(new Problem(Code.UNREADABLE, new Place("", 0, Setting.LOGO.key()),
+                        "there is no picture \"" + name + "\" in the shop folder",
+                        "the name of a PNG or a JPEG that lies there"));
     }
 
     private Validated<Path> written(SettingsText changed, Optional<byte[]> picture, Optional<String> file) {

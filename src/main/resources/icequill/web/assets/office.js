@@ -19,6 +19,9 @@
                 // A late answer to earlier letters is dropped.
                 if (piece && mine === asked) {
                     target.replaceChildren(...piece.childNodes);
+                    // How many there are is said; what they are is only shown.
+                    const count = page.getElementById('count');
+                    if (count) document.getElementById('count').textContent = count.textContent;
                     history.replaceState(null, '', address);
                 }
             } catch (away) {

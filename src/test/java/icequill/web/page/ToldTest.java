@@ -29,11 +29,13 @@ class ToldTest {
     /** Rooms whose problems pages show. */
     private static final List<String> ROOMS = List.of("web", "office.asking", "office.billing", "office.care",
             "office.register", "office.quoting", "work", "visits", "pricer", "tax", "rates", "shop", "files.form",
-            "files.yaml", "papers", "account");
+            "files.yaml", "papers", "account", "files.pricing", "planner", "plans", "ledger");
     /** What only the terminal does. */
     private static final Set<String> TERMINAL = Set.of("web.OfficeServer", "files.form.DatabasePassword",
             "shop.AccountLoader", "shop.ForecastLoader", "shop.ShippedFiles", "office.care.BookMaintenance",
-            "office.care.IssuedPaperReader");
+            "office.care.IssuedPaperReader",
+            "ledger.care.Restore", "ledger.care.Against", "ledger.care.Backup", "ledger.care.FromPapers",
+            "plans.RenewalAssembly");
 
     private static ToldSentences sources;
 
