@@ -30,7 +30,8 @@ record OutlookAssembly(SiteForecast forecast) {
 
     Outlook outlook() {
         List<EstimateWeights.Likely> weights = new EstimateWeights(forecast).weights();
-        List<Outlook.Way> ways = forecast.ways().stream().map(way -> way(way, weights)).toList();
+        // Somebody may be on the telephone, and none waits for another.
+        List<Outlook.Way> ways = forecast.ways().parallelStream().map(way -> way(way, weights)).toList();
         CleaningInterval interval = forecast.hand().choices().interval();
         return new Outlook(forecast.years(), forecast.recommended().name().orElseThrow(), answer(interval, ways), ways,
                 new NonCashAssembly(forecast).all(),

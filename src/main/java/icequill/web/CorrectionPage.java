@@ -1,6 +1,7 @@
 package icequill.web;
 
 import icequill.answer.BookedPaper;
+import icequill.answer.shown.PaperMatter;
 import icequill.answer.shown.PaperSheet;
 import icequill.office.billing.CreditOffice;
 import icequill.office.care.ShowOffice;
@@ -17,6 +18,7 @@ import icequill.web.page.Page;
 import icequill.web.page.Paths;
 import icequill.web.page.TypedFields;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Gives an invoice back, or issues it anew; it shows first what that comes to. */
@@ -51,8 +53,14 @@ final class CorrectionPage implements Page, FormPage {
     @Override
     public Answer answer(Asked asked) {
         return Answer.of(paper(asked), paper -> asked.fields().isEmpty()
-                ? shown(paper, asked, List.of(), List.of())
+                ? shown(paper, asked.typing(begun(paper)), List.of(), List.of())
                 : page(paper, asked, credited(asked, true)));
+    }
+
+    /** What an invoice says stands there to be mended. */
+    private Map<String, List<String>> begun(PaperSheet paper) {
+        return paper.data().matter().flatMap(PaperMatter::purchaseOrder).filter(order -> isReissue)
+                .map(order -> Map.of("purchaseOrder", List.of(order))).orElse(Map.of());
     }
 
     @Override

@@ -26,7 +26,8 @@ public record DayPrices(LocalDate on, Optional<String> site, List<Price> prices)
 
     /** What a price is for, or a number tells. */
     public enum Per {
-        CALL, MILE, HOUR, FIRST_HOUR, TRAVEL_HOUR, LEAST_MINUTES, MINUTES_INCLUDED, UNIT, PACK, EACH, UNDER, FLOOR, CAP,
+        CALL, MILE, HOUR, FIRST_HOUR, TRAVEL_HOUR, LEAST_MINUTES, STEP_MINUTES, MINUTES_INCLUDED, UNIT, PACK, EACH,
+        UNDER, FLOOR, CAP,
         PERCENT, MACHINE, FURTHER
     }
 

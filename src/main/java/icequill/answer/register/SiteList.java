@@ -16,16 +16,22 @@ public record SiteList(List<Row> sites) implements Listing {
      *
      * @param store the number that the customer gave it
      * @param customer by id
+     * @param address in one line
      */
-    public record Row(String id, String name, Optional<String> store, String customer, String city) {
+    public record Row(String id, String name, Optional<String> store, String customer, String customerName,
+            String address, String city) {
         private List<String> cells() {
             return List.of(id, name, store.orElse(""), customer, city);
         }
+
+        private List<String> texts() {
+            return List.of(id, name, store.orElse(""), customer, customerName, address);
+        }
     }
 
-    /** Only those that hold the text somewhere, in capitals or not. */
+    /** Only those that somebody may mean by these words. */
     public SiteList with(String text) {
-        return new SiteList(sites.stream().filter(one -> Listing.holds(one.cells(), text)).toList());
+        return new SiteList(sites.stream().filter(one -> Listing.holds(one.texts(), text)).toList());
     }
 
     @Override

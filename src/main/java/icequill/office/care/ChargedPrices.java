@@ -12,6 +12,7 @@ import icequill.money.Reduction;
 import icequill.party.Wording;
 import icequill.pricer.UnitPrice;
 import icequill.problem.Place;
+import icequill.rates.Counting;
 import icequill.rates.Fee;
 import icequill.rates.Grade;
 import icequill.rates.Material;
@@ -55,6 +56,7 @@ final class ChargedPrices {
         rates.serviceCall().zones().forEach(this::zone);
         further(rates.serviceCall());
         rates.labor().grades().forEach(this::grade);
+        steps();
         rates.materials().forEach(this::material);
         rates.adjustments().modifiers().forEach(modifier -> price(
                 of(Group.MODIFIERS, modifier.name(), modifier.place()), "price", modifier.price(),
@@ -107,6 +109,17 @@ final class ChargedPrices {
         bands.stream().limit(isSame ? 1 : bands.size()).filter(band -> grade.minimum(band) > 0).forEach(band -> number(
                 new Of(Group.LABOR, sentences.in(grade.name()), isSame ? "" : hours(band), grade.place()), "minimum",
                 BigDecimal.valueOf(grade.minimum(band)), Per.LEAST_MINUTES));
+    }
+
+    /** To whose next multiple time is raised; once, where it is the same at all hours. */
+    private void steps() {
+        List<Band> bands = rates.labor().bands();
+        Counting counting = rates.labor().counting();
+        Place file = Place.ofFile(rates.labor().grades().getFirst().place().file());
+        boolean isSame = bands.stream().map(counting::increment).distinct().count() == 1;
+        bands.stream().limit(isSame ? 1 : bands.size()).forEach(band -> number(
+                new Of(Group.LABOR, sentences.word("page.rates.time"), isSame ? "" : hours(band), file), "increment",
+                counting.increment(band), Per.STEP_MINUTES));
     }
 
     private void material(Material material) {

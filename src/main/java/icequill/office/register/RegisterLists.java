@@ -77,7 +77,9 @@ public final class RegisterLists {
     public Validated<SiteList> sites(String text) {
         return book.read(open -> Validated.valid(new SiteList(open.entries().sites().stream()
                 .map(entry -> new SiteList.Row(entry.id(), entry.name(), entry.storeNumber(), entry.customer(),
-                        entry.address().city()))
+                        open.entries().customer(entry.customer()).found().map(payer -> payer.customer().name())
+                                .orElse(""),
+                        String.join(", ", entry.address().lines()), entry.address().city()))
                 .toList()).with(text)));
     }
 

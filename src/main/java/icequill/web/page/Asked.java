@@ -35,7 +35,7 @@ public record Asked(ShopBook book, Session session, Reader reader, String path, 
 
     /** The month that somebody typed, as 2026-05 where it can be read. */
     public Optional<String> month() {
-        return text("month").map(TypedMonth::text);
+        return text("month").map(typed -> TypedMonth.text(typed.strip(), reader.today()));
     }
 
     /** All values of a name, in the order of the form. */

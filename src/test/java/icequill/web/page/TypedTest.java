@@ -48,9 +48,10 @@ class TypedTest {
     @CsvSource({"2026-05,2026-05", "5/2026,2026-05", "05-2026,2026-05", "2026/5,2026-05", "May 2026,2026-05",
             "mayo de 2026,2026-05", "MAYO 2026,2026-05", "sept. 2026,2026-09", "ene 2026,2026-01",
             "m\u00e4rz 2026,2026-03",
-            "13/2026,2026-13", "spring 2026,spring 2026", "soon,soon", "2026,2026"})
+            "May,2026-05", "abril,2026-04", "jun,2025-06", "13/2026,2026-13", "spring 2026,spring 2026", "soon,soon",
+            "2026,2026"})
     void month_isRead_andWhatIsNoneIsLeftToTheOffice(String text, String month) {
-        assertThat(TypedMonth.text(text)).isEqualTo(month);
+        assertThat(TypedMonth.text(text, LocalDate.of(2026, 5, 20))).isEqualTo(month);
     }
 
     private static Reader reader(String language, String country) {
