@@ -233,7 +233,7 @@ class ArchitectureTest {
                         + " answer.price answer.today files.disk shop party");
         room(arrows, "web",
                 "web.offer web.run web.rates web.visit web.page web.door office.quoting office.billing office.care office.register answer"
-                        + " answer.history answer.paper answer.register answer.shown answer.site ledger.papers"
+                        + " answer.history answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
                         + " files.disk shop request explain");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",

@@ -1,11 +1,13 @@
 package icequill.web;
 
 import icequill.answer.BookedPaper;
+import icequill.answer.register.CustomerList;
 import icequill.answer.shown.PaperMatter;
 import icequill.answer.shown.PaperSheet;
 import icequill.office.billing.CreditOffice;
 import icequill.office.care.ShowOffice;
 import icequill.office.care.Shows;
+import icequill.office.register.RegisterLists;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -42,11 +44,14 @@ final class CorrectionPage implements Page, FormPage {
      * What its page shows.
      *
      * @param would what would be issued; empty before it was asked for
+     * @param customers who may pay what is issued anew
      */
-    public record Shown(PaperSheet paper, boolean isReissue, List<BookedPaper> would, TypedFields typed) {
+    public record Shown(PaperSheet paper, boolean isReissue, List<BookedPaper> would, TypedFields typed,
+            List<CustomerList.Row> customers) {
 
         public Shown {
             would = List.copyOf(would);
+            customers = List.copyOf(customers);
         }
     }
 
@@ -92,7 +97,9 @@ final class CorrectionPage implements Page, FormPage {
 
     private Answer shown(PaperSheet paper, Asked asked, List<BookedPaper> would, List<Problem> problems) {
         return new Answer.Shown("correction",
-                new Shown(paper, isReissue, would, new TypedFields(asked.fields(), problems)),
+                new Shown(paper, isReissue, would, new TypedFields(asked.fields(), problems),
+                        RegisterLists.of(asked.book()).customers("").found().map(CustomerList::customers)
+                                .filter(all -> isReissue).orElse(List.of())),
                 paper.data());
     }
 

@@ -25,13 +25,13 @@ record CreditForm(Asked asked) {
         return problems.or(() -> options(lines(), part.orElse(CreditPart.Rest.REST), Optional.empty(), isTrial));
     }
 
-    /** The whole, and the same invoice with another purchase order. */
+    /** The whole, and the same invoice with another purchase order or for another customer. */
     Validated<CreditOptions> reissue(boolean isTrial) {
         CreditOptions.Due due = asked.text("due").filter("restart"::equals).isPresent()
                 ? CreditOptions.Due.RESTART
                 : CreditOptions.Due.KEEP;
         return reason().or(() -> options(List.of(), CreditPart.Rest.REST,
-                Optional.of(new CreditOptions.Reissue(asked.text("purchaseOrder"), Optional.empty(), due)), isTrial));
+                Optional.of(new CreditOptions.Reissue(asked.text("purchaseOrder"), asked.text("billTo"), due)), isTrial));
     }
 
     private Problems reason() {

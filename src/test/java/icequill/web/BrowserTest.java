@@ -387,20 +387,51 @@ class BrowserTest {
         page.keyboard().type(text);
     }
 
-    /** Prices follow every change, the comparison after them; then it is issued by the keyboard alone. */
+    /** A line is ticked, what that comes to is looked at, and it is given back. */
+    @ParameterizedTest
+    @CsvSource({"en-US, 1100, 1, Credit note", "es-MX, 320, 2, Nota de cr\u00e9dito"})
+    void invoice_isGivenBackByKeyboardAlone(String locale, int width, int line, String title) {
+        window(locale, width);
+        page.navigate(office.address() + "/papers");
+        tabTo("a[href='/papers/INV-2026-00001']");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/papers/INV-2026-00001");
+        tabTo("a[href='/papers/INV-2026-00001/credit']");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/credit");
+        tabTo("input[name=line][value='" + line + "']");
+        page.keyboard().press("Space");
+        type("#reason", "Agreed on the telephone");
+        tabTo("main form button");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/credit/look");
+        assertThat(page.locator("#would").textContent()).contains(title);
+        tabTo("#would button");
+        page.keyboard().press("Enter");
+
+        page.waitForURL("**/papers/CN-*");
+        assertThat(page.locator("h1").textContent()).contains(title);
+        assertThat(page.locator("main").textContent()).contains("INV-2026-00001");
+        assertThat(complaints).isEmpty();
+    }
+
+    /** Prices follow every change, the comparison after them; all of it by the keyboard alone. */
     @Test
     void quote_isMadeWhileTheCustomerWaits() {
-        page.navigate(office.address() + "/sites/crumb-lane-bakery/quote");
+        page.navigate(office.address() + "/sites/crumb-lane-bakery");
+        tabTo("a[href='/sites/crumb-lane-bakery/quote']");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/crumb-lane-bakery/quote");
         PlaywrightAssertions.assertThat(page.locator("#said")).containsText("1,075.00");
         PlaywrightAssertions.assertThat(page.locator("#ahead svg.drawn[role=img]")).hasCount(2);
         assertThat(violations("quote", new AxeBuilder(page).withTags(RULES))).isEmpty();
 
         // Slime: 45 minutes more are billed, at 98.00/h 73.50, and the sanitizer is used once more, 1.70: 75.20.
-        page.locator("summary", new Page.LocatorOptions().setHasText("Condition")).first().click();
-        page.locator("input[name='found-proof-room'][value=slime]").check();
+        tabTo("details:has(input[name='found-proof-room']) > summary");
+        page.keyboard().press("Enter");
+        tabTo("input[name='found-proof-room'][value=slime]");
+        page.keyboard().press("Space");
         PlaywrightAssertions.assertThat(page.locator("#ways")).containsText("First-time deep cleaning adds 75.20");
-        page.locator("body").click();
-        page.locator("h1").click();
         page.keyboard().press("1");
         PlaywrightAssertions.assertThat(page.locator("#ways")).containsText("No machine is to be looked after");
         page.keyboard().press("1");

@@ -156,6 +156,27 @@ class MadeQuoteTest {
         assertThat(run("site", "list").toString()).doesNotContain("mill-lane-diner");
     }
 
+    /** A page has one more row than are filled; whoever has six machines is asked for a seventh. */
+    @Test
+    void machines_ofSomebodyNew_mayBeMany() {
+        Map<String, String> fields = newCustomer("Six Taps");
+        for (int i = 1; i < 6; i++) {
+            String row = "new" + i;
+            newCustomer("Six Taps").forEach((field, value) -> {
+                if (field.startsWith("new0")) {
+                    fields.put(field.replace("new0", row), value);
+                }
+            });
+            fields.put(row + "-where", "tap " + row);
+        }
+        Map<String, String> faulty = new LinkedHashMap<>(fields);
+        faulty.remove("city");
+        assertThat(issue(NEW, faulty).body()).contains("new5-where", "new6-where").doesNotContain("new7-where");
+
+        assertThat(location(issue(NEW, fields))).startsWith("/quotes/MQ-");
+        assertThat(run("machine", "list", "six-taps").path("machines").size()).isEqualTo(6);
+    }
+
     /**
      * A clock of shape 2.5724 and scale 13.838 months stops, of 20, 2.2 by month 6 and 10 by month 12 (1 - exp(-(6/13.838)^2.5724) = 0.11);
      * cleaned after six months, 20 x (1 - 0.89^2) = 4.16. With 0.2 faults a year it gives .422203 calls cleaned every six months and 1.411268

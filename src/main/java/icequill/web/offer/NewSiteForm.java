@@ -4,6 +4,7 @@ import icequill.files.form.Form;
 import icequill.problem.Problems;
 import icequill.shop.EntryId;
 import icequill.web.page.Asked;
+import icequill.web.page.TypedFields;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +14,7 @@ import java.util.stream.IntStream;
 /** A customer whom the book does not have yet, with his site and its machines, as the fields of a page have them. */
 final class NewSiteForm {
 
-    /** As many rows as the page has. */
-    static final int MACHINES = 4;
+    private static final int FEWEST_ROWS = 4;
 
     private static final List<String> MACHINE_KEYS = List.of("model", "make", "form", "cooling", "connection");
 
@@ -82,11 +82,20 @@ final class NewSiteForm {
     /** The machines of which something is told, each by the beginning of its fields, with what the book is to call it. */
     Map<String, String> machines() {
         Map<String, String> machines = new LinkedHashMap<>();
-        IntStream.range(0, MACHINES).mapToObj(i -> "new" + i).filter(this::isTold).forEach(row -> {
+        IntStream.range(0, filled(asked.fields())).mapToObj(i -> "new" + i).filter(this::isTold).forEach(row -> {
             String base = EntryId.of(asked.text(row + "-where").orElse("machine"));
             machines.put(row, machines.containsValue(base) ? base + "-" + (machines.size() + 1) : base);
         });
         return machines;
+    }
+
+    /** How many rows for machines a page has: always one more than are filled. */
+    static int rows(Map<String, List<String>> fields) {
+        return Math.max(FEWEST_ROWS, filled(fields) + 1);
+    }
+
+    private static int filled(Map<String, List<String>> fields) {
+        return new TypedFields(fields, List.of()).rows("new", "-where", "-model", "-rate");
     }
 
     private boolean isTold(String row) {

@@ -50,7 +50,7 @@ public record QuoteDraft(FormPage entry) implements Page, FormPage {
     }
 
     /** All quotes that somebody began and did not issue, the last kept first. */
-    static List<Offered> all(Asked asked) {
+    public static List<Offered> all(Asked asked) {
         return new DraftOffice(asked.book()).all(FORM).stream()
                 .map(draft -> new Offered(draft, address(draft.site()) + "?" + PageDraft.ID + "=" + draft.id()))
                 .toList();

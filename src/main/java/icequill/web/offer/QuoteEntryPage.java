@@ -104,7 +104,7 @@ public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
     private static Answer shown(Asked asked, QuoteEntry entry, Optional<QuoteSheet> sheet, TypedFields typed) {
         Optional<QuoteFigures> figures = sheet.map(QuoteSheet::data);
         Shown shown = new Shown(entry, entry.site().map(QuotePaths::entry).orElse(QuotePaths.NEW),
-                NewSiteForm.MACHINES,
+                NewSiteForm.rows(typed.fields()),
                 QuoteDraft.of(asked).id(), QuoteDraft.of(asked).found().isPresent(), figures,
                 sheet.map(found -> MaintenanceQuoteView.of(found.quote())),
                 sheet.flatMap(QuoteSheet::comparison).map(ComparisonSheetView::of), typed);

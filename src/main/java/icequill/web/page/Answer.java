@@ -1,7 +1,6 @@
 package icequill.web.page;
 
 import icequill.answer.ProblemReport;
-import icequill.files.answer.Sheet;
 import icequill.ledger.papers.Pdf;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
@@ -61,11 +60,6 @@ public sealed interface Answer {
     /** A page that shows an answer as it is, or what was wrong. */
     static Answer of(String template, Validated<?> answer) {
         return of(answer, found -> new Shown(template, found, found));
-    }
-
-    /** The same of one that holds texts for the terminal besides. */
-    static Answer ofSheet(String template, Validated<? extends Sheet> answer) {
-        return of(template, answer.map(Sheet::data));
     }
 
     /** The page of an answer, or what was wrong. */

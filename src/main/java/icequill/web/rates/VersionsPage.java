@@ -1,5 +1,6 @@
 package icequill.web.rates;
 
+import icequill.answer.rates.AdoptedRates;
 import icequill.answer.rates.RatesList;
 import icequill.answer.rates.RatesSheet;
 import icequill.office.care.RatesOffice;
@@ -12,12 +13,17 @@ import java.util.Optional;
 public final class VersionsPage implements Page {
 
     /** What is told of the rates; {@code now} is empty before any are in force. */
-    public record VersionsAnswer(RatesList all, Optional<RatesSheet> now) {}
+    public record VersionsAnswer(RatesList all, Optional<RatesSheet> now, Optional<String> waiting) {}
 
     @Override
     public Answer answer(Asked asked) {
         RatesOffice office = RatesOffice.of(asked.book());
         return Answer.of("rates-versions",
-                office.list().map(all -> new VersionsAnswer(all, office.show(Optional.empty()).found())));
+                office.list().map(all -> new VersionsAnswer(all, office.show(Optional.empty()).found(), waiting(office))));
+    }
+
+    private static Optional<String> waiting(RatesOffice office) {
+        return office.adopt(false).found().filter(folder -> !folder.before().equals(Optional.of(folder.version())))
+                .map(AdoptedRates::version);
     }
 }

@@ -59,7 +59,7 @@ public record VisitDraft(FormPage entry) implements Page, FormPage {
     }
 
     /** All of visits that somebody began and did not store, the last kept first. */
-    static List<Offered> all(Asked asked) {
+    public static List<Offered> all(Asked asked) {
         return new DraftOffice(asked.book()).all(FORM).stream().map(Offered::of).toList();
     }
 

@@ -293,15 +293,17 @@
             '$1' + (Number(number) + 1));
         [next, ...next.querySelectorAll('*')].forEach(element => {
             for (const attribute of element.attributes) attribute.value = renumbered(attribute.value);
-            if (element.matches('input, textarea')) element.value = '';
+            if (element.matches('input[type=checkbox], input[type=radio]')) element.checked = false;
+            else if (element.matches('input, textarea')) element.value = '';
             element.removeAttribute('aria-invalid');
             if (element.matches('[aria-describedby*="error-"]')) element.removeAttribute('aria-describedby');
             if (element.matches('.error')) element.remove();
             if (element.matches('.options, .chosen, .understood')) element.replaceChildren();
             if (element.matches('.options')) element.hidden = true;
         });
-        next.querySelectorAll('label').forEach(label => {
-            label.textContent = label.textContent.replace(String(Number(number) + 1), String(Number(number) + 2));
+        const own = new RegExp('\\b' + (Number(number) + 1) + '\\b');
+        next.querySelectorAll('label, legend').forEach(label => {
+            if (!label.children.length) label.textContent = label.textContent.replace(own, Number(number) + 2);
         });
         row.after(next);
     }));
