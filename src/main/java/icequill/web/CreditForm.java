@@ -31,7 +31,8 @@ record CreditForm(Asked asked) {
                 ? CreditOptions.Due.RESTART
                 : CreditOptions.Due.KEEP;
         return reason().or(() -> options(List.of(), CreditPart.Rest.REST,
-                Optional.of(new CreditOptions.Reissue(asked.text("purchaseOrder"), asked.text("billTo"), due)), isTrial));
+                Optional.of(new CreditOptions.Reissue(asked.text("purchaseOrder"), asked.text("billTo"), due)),
+                isTrial));
     }
 
     private Problems reason() {

@@ -19,7 +19,8 @@ public final class VersionsPage implements Page {
     public Answer answer(Asked asked) {
         RatesOffice office = RatesOffice.of(asked.book());
         return Answer.of("rates-versions",
-                office.list().map(all -> new VersionsAnswer(all, office.show(Optional.empty()).found(), waiting(office))));
+                office.list()
+                        .map(all -> new VersionsAnswer(all, office.show(Optional.empty()).found(), waiting(office))));
     }
 
     private static Optional<String> waiting(RatesOffice office) {
