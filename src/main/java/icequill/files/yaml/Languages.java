@@ -14,10 +14,15 @@ public final class Languages {
     private Languages() {
     }
 
+    /** Looked for when first asked for: there are some two hundred that might be known. */
+    private static final class Found {
+        private static final List<Language> ALL = Arrays.stream(Locale.getISOLanguages()).sorted()
+                .map(Language::ofTag).flatMap(Optional::stream).filter(Languages::isKnown).toList();
+    }
+
     /** In the order of their codes. */
     public static List<Language> known() {
-        return Arrays.stream(Locale.getISOLanguages()).sorted().map(Language::ofTag).flatMap(Optional::stream)
-                .filter(Languages::isKnown).toList();
+        return Found.ALL;
     }
 
     public static boolean isKnown(Language language) {

@@ -22,7 +22,9 @@ import icequill.shop.UnknownName;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Shows and lists the customers, sites and machines of the book. */
@@ -75,12 +77,15 @@ public final class RegisterLists {
 
     /** The sites that have a text somewhere; all for no letters. */
     public Validated<SiteList> sites(String text) {
-        return book.read(open -> Validated.valid(new SiteList(open.entries().sites().stream()
-                .map(entry -> new SiteList.Row(entry.id(), entry.name(), entry.storeNumber(), entry.customer(),
-                        open.entries().customer(entry.customer()).found().map(payer -> payer.customer().name())
-                                .orElse(""),
-                        String.join(", ", entry.address().lines()), entry.address().city()))
-                .toList()).with(text)));
+        return book.read(open -> {
+            Map<String, String> payers = open.entries().customers().stream()
+                    .collect(Collectors.toMap(CustomerEntry::id, entry -> entry.customer().name()));
+            return Validated.valid(new SiteList(open.entries().sites().stream()
+                    .map(entry -> new SiteList.Row(entry.id(), entry.name(), entry.storeNumber(), entry.customer(),
+                            payers.getOrDefault(entry.customer(), ""), String.join(", ", entry.address().lines()),
+                            entry.address().city()))
+                    .toList()).with(text));
+        });
     }
 
     /**

@@ -47,13 +47,13 @@ public final class TypedDay {
     /** The day by a clock and in the zone of its shop. */
     public static Validated<LocalDate> of(String text, Reader reader, String field) {
         String typed = MonthName.plain(text).strip();
-        Optional<LocalDate> near = near(typed, reader.today());
-        if (near.isPresent()) {
-            return Validated.valid(near.get());
-        }
         Matcher yearFirst = YEAR_FIRST.matcher(typed);
         if (yearFirst.matches()) {
             return one(date(yearFirst.group(1), number(yearFirst.group(2)), number(yearFirst.group(3))), text, field);
+        }
+        Optional<LocalDate> near = near(typed, reader.today());
+        if (near.isPresent()) {
+            return Validated.valid(near.get());
         }
         Matcher figures = FIGURES.matcher(typed);
         if (figures.matches()) {
