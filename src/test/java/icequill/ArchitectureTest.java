@@ -167,7 +167,7 @@ class ArchitectureTest {
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
                 + " forecast.stops pricer party explain money");
         room(arrows, "answer",
-                "answer.amounts answer.forecast answer.price ledger ledger.care ledger.papers ledger.entries ledger.trail"
+                "answer.amounts answer.forecast answer.price ledger ledger.care ledger.find ledger.papers ledger.entries ledger.trail"
                         + " render.words files.answer files.form files.yaml files.disk outlook plans visits document forecast"
                         + " forecast.stops tax pricer planner rates agreement work account party explain money");
         room(arrows, "answer.today", "files.answer render.words");

@@ -1,15 +1,11 @@
 package icequill.answer;
 
-import java.text.Normalizer;
+import icequill.ledger.find.FindWords;
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Entries of the book, which the screen shows as a table. */
 public interface Listing {
-
-    Pattern BLANKS = Pattern.compile("\\s+");
-    Pattern ACCENTS = Pattern.compile("\\p{M}");
 
     /** The heads of the columns. */
     List<String> head();
@@ -19,11 +15,8 @@ public interface Listing {
 
     /** Whether a row holds every word of a text somewhere, in capitals or not, with its accents or without. */
     static boolean holds(List<String> row, String text) {
-        List<String> cells = row.stream().map(Listing::plain).toList();
-        return BLANKS.splitAsStream(plain(text)).allMatch(word -> cells.stream().anyMatch(cell -> cell.contains(word)));
-    }
-
-    private static String plain(String text) {
-        return ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFD)).replaceAll("").toLowerCase(Locale.ROOT);
+        List<String> cells = row.stream().map(FindWords::plain).toList();
+        return Stream.of(FindWords.plain(text).split("\\s+"))
+                .allMatch(word -> cells.stream().anyMatch(cell -> cell.contains(word)));
     }
 }

@@ -36,12 +36,7 @@ public record BrushingLoader(ShopFolder folder) {
         Optional<TaxPlace> place = site.flatMap(where -> folder.taxPlace(where, day, new Problems()));
         site.ifPresent(where -> problems.addAll(BrushingContext.unknown(request.orElseThrow(), where)));
         return site.flatMap(where -> rates
-                .map(prices -> new BrushingContext(folder.shop().orElseThrow(), where, shown(prices, place),
+                .map(prices -> new BrushingContext(folder.shop().orElseThrow(), where, folder.shown(prices, place),
                         request.orElseThrow(), folder.forecast(day), folder.energy())));
-    }
-
-    /** What it saves is told before tax. */
-    private Rates shown(Rates prices, Optional<TaxPlace> place) {
-        return place.map(found -> found.shown(prices, folder.shop().orElseThrow().taxBasis())).orElse(prices);
     }
 }

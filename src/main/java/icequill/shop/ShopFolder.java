@@ -33,6 +33,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.rates.RateSchedule;
+import icequill.rates.Rates;
 import icequill.request.AgreementRequest;
 import icequill.request.BrushingRequest;
 import icequill.request.PlanRequest;
@@ -144,6 +145,11 @@ public final class ShopFolder {
                         .orElse(Place.ofFile("the book's site " + site.id()));
         return taxes().flatMap(
                 rules -> beyond.take(rules.at(day, atShop ? own.taxPlace() : site.taxPlace(), asked)));
+    }
+
+    /** Prices as they are shown at a place: with its tax, where it has it so. */
+    Rates shown(Rates prices, Optional<TaxPlace> place) {
+        return settings.shop().flatMap(own -> place.map(found -> found.shown(prices, own.taxBasis()))).orElse(prices);
     }
 
     /** Empty, with a problem that says why, when there are none. */

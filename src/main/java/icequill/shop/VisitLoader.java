@@ -77,7 +77,7 @@ public record VisitLoader(ShopFolder folder) {
         Optional<TaxPlace> place = site.flatMap(where -> folder.taxPlace(written, where, problems));
         Optional<Rates> rates = folder.schedule()
                 .flatMap(schedule -> problems.take(schedule.asOf(day.apply(written), site)))
-                .map(prices -> shown(prices, place));
+                .map(prices -> folder.shown(prices, place));
         Visit visit = rates.filter(prices -> crediting).map(prices -> credited(written, prices, day, problems))
                 .orElse(written);
         Optional<VisitTerms> terms = site
@@ -99,10 +99,6 @@ public record VisitLoader(ShopFolder folder) {
                 .flatMap(named -> folder.form(named.visit(), List.of(FormKind.VISIT), named.place()))
                 .flatMap(folder::visit).flatMap(found -> read(found, day, false, problems))
                 .flatMap(found -> problems.take(new CreditedDiagnosis(found).off(visit, prices))).orElse(visit);
-    }
-
-    private Rates shown(Rates prices, Optional<TaxPlace> place) {
-        return folder.shop().flatMap(shop -> place.map(found -> found.shown(prices, shop.taxBasis()))).orElse(prices);
     }
 
     /** The agreements of a site that run on a day, by id. */

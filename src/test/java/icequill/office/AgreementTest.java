@@ -42,6 +42,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -392,9 +393,7 @@ class AgreementTest {
     /** Three machines at two sites get 10 % in place of 5 %; four from October on 12 %, which the two others have from then on too. */
     @Test
     void severalSites_discountByWhatIsLookedAfterInAll_alsoWhenASiteComes() throws IOException {
-        Path tiers = folder.resolve("pricing/tiers.yaml");
-        Files.writeString(tiers, Files.readString(tiers).replaceFirst("    discount: 5 ",
-                "    machineDiscount: [{from: 3, percent: 10}, {from: 4, percent: 12}]\n    discount: 5 "));
+        semiannualWith("machineDiscount: [{from: 3, percent: 10}, {from: 4, percent: 12}]");
         Path file = folder.resolve(LANTERN);
         Files.writeString(file, Files.readString(file).replaceFirst("(?s)changes:.*", ""));
 
@@ -416,9 +415,7 @@ class AgreementTest {
     /** Two sites come in October: three sites get 12 %, 654.50 less 78.54 = 575.96 -> 575.00; 620.00 would be for less than three. */
     @Test
     void severalSites_twoComeOnOneDay_plannedAtThePriceTheyAreChargedBy() throws IOException {
-        Path tiers = folder.resolve("pricing/tiers.yaml");
-        Files.writeString(tiers, Files.readString(tiers).replaceFirst("    discount: 5 ",
-                "    siteDiscount: [{from: 3, percent: 12}]\n    discount: 5 "));
+        semiannualWith("siteDiscount: [{from: 3, percent: 12}]");
         Path file = folder.resolve(LANTERN);
         Files.writeString(file, Files.readString(file).replaceFirst("(?s)changes:.*", "").replace(
                 "- site: lantern-depot\n", "- site: lantern-depot\n    from: 2026-10-01\n"));
@@ -465,19 +462,11 @@ class AgreementTest {
      */
     @Test
     void severalSites_billedAsOneBefore_keepsWhatTheFirstPaid() throws IOException {
-        Path tiers = folder.resolve("pricing/tiers.yaml");
-        Files.writeString(tiers, Files.readString(tiers).replaceFirst("    discount: 5 ",
-                "    siteDiscount: [{from: 2, percent: 10}]\n    discount: 5 "));
+        semiannualWith("siteDiscount: [{from: 2, percent: 10}]");
         Path file = folder.resolve(LANTERN);
-        String rest = Files.readString(file).replaceFirst("(?s)changes:.*", "").replaceFirst("(?s)sites:.*(?=tier:)",
-                "");
-        Files.writeString(file, rest + "site: lantern-main-street\n");
-        DemoShop.imported(folder);
+        String rest = withoutSites(file);
         IssueOffice office = IssueOffice.of(folder, Clock.fixed(Instant.parse("2026-12-02T12:00:00Z"), ZoneOffset.UTC));
-        for (int payment = 1; payment <= 2; payment++) {
-            office.installment(FormName.file(file), payment,
-                    new IssueOptions(LocalDate.of(2026, 3 + 3 * payment, 1), Optional.empty())).orElseThrow();
-        }
+        billedAlone(office, file, List.of(LocalDate.of(2026, 6, 1), LocalDate.of(2026, 9, 1)));
         Files.writeString(file,
                 rest + "sites:\n  - site: lantern-main-street\n  - site: lantern-depot\n    from: 2026-10-01\n");
 
@@ -489,19 +478,33 @@ class AgreementTest {
                 new IssueOptions(LocalDate.of(2026, 12, 1), Optional.empty())).problems()).isEmpty();
     }
 
+    private void semiannualWith(String line) throws IOException {
+        Path tiers = folder.resolve("pricing/tiers.yaml");
+        Files.writeString(tiers,
+                Files.readString(tiers).replaceFirst("    discount: 5 ", "    " + line + "\n    discount: 5 "));
+    }
+
+    private static String withoutSites(Path file) throws IOException {
+        return Files.readString(file).replaceFirst("(?s)changes:.*", "").replaceFirst("(?s)sites:.*(?=tier:)", "");
+    }
+
+    /** Its first payments, while the agreement is over one site. */
+    private void billedAlone(IssueOffice office, Path file, List<LocalDate> days) throws IOException {
+        Files.writeString(file, withoutSites(file) + "site: lantern-main-street\n");
+        DemoShop.imported(folder);
+        for (int i = 0; i < days.size(); i++) {
+            office.installment(FormName.file(file), i + 1, new IssueOptions(days.get(i), Optional.empty()))
+                    .orElseThrow();
+        }
+    }
+
     /** What two sites that come in late add after the last payment was billed is one payment, on the later of their days. */
     @Test
     void severalSites_addedAfterAllWasInvoiced_areAskedForOnTheLaterDay() throws IOException {
         Path file = folder.resolve(LANTERN);
-        String rest = Files.readString(file).replaceFirst("(?s)changes:.*", "").replaceFirst("(?s)sites:.*(?=tier:)",
-                "");
-        Files.writeString(file, rest + "site: lantern-main-street\n");
-        DemoShop.imported(folder);
+        String rest = withoutSites(file);
         IssueOffice office = IssueOffice.of(folder, Clock.fixed(Instant.parse("2027-03-20T12:00:00Z"), ZoneOffset.UTC));
-        for (int payment = 1; payment <= 4; payment++) {
-            office.installment(FormName.file(file), payment,
-                    new IssueOptions(LocalDate.of(2027, 3, 1), Optional.empty())).orElseThrow();
-        }
+        billedAlone(office, file, Collections.nCopies(4, LocalDate.of(2027, 3, 1)));
         Files.writeString(file, rest + "sites:\n  - site: lantern-main-street\n"
                 + "  - site: lantern-depot\n    from: 2027-03-10\n  - site: lantern-ceniza\n    from: 2027-04-20\n");
 
