@@ -4,6 +4,7 @@ import icequill.files.pricing.RatesVersion;
 import icequill.ledger.care.FromPapers;
 import icequill.ledger.entries.Erasure;
 import icequill.ledger.entries.FormDrafts;
+import icequill.ledger.entries.LifeSteps;
 import icequill.ledger.entries.Merging;
 import icequill.ledger.entries.Receiving;
 import icequill.ledger.entries.Register;
@@ -35,6 +36,7 @@ public final class Transaction extends Reading {
     private final Erasure erasure;
     private final Issuing issuing;
     private final Adopting adopting;
+    private final LifeSteps lifeSteps;
     private final SentForms sentForms;
     private final FormDrafts formDrafts;
     private final Trail trail;
@@ -50,6 +52,7 @@ public final class Transaction extends Reading {
         this.erasure = new Erasure(handle, now, trail);
         this.issuing = issuing;
         this.adopting = new Adopting(handle, trail);
+        this.lifeSteps = new LifeSteps(handle, now, trail);
         this.sentForms = new SentForms(handle, now);
         this.formDrafts = new FormDrafts(handle, now);
         this.trail = trail;
@@ -69,6 +72,10 @@ public final class Transaction extends Reading {
 
     public Erasure erasure() {
         return erasure;
+    }
+
+    public LifeSteps lifeSteps() {
+        return lifeSteps;
     }
 
     public SentForms sentForms() {

@@ -2,6 +2,7 @@ package icequill.ledger;
 
 import icequill.ledger.entries.AccountEntry;
 import icequill.ledger.entries.CustomerEntry;
+import icequill.ledger.entries.LifeStep;
 import icequill.ledger.entries.MachineEntry;
 import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.Register;
@@ -24,6 +25,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.money.CurrencyUnit;
@@ -72,6 +74,20 @@ public final class Entered {
         ZonedDateTime began = ZonedDateTime.parse("2026-05-13T09:00-04:00[America/New_York]");
         return new VisitEntry("spring-cleaning", "crumb-lane-bakery", began, began.plusMinutes(95),
                 Optional.of("PO-4711"), false, "{\"approver\":\"J. Baker\"}");
+    }
+
+    /** Somebody says yes to a quote for the site. */
+    public static LifeStep step(int position) {
+        return new LifeStep("QUOTE", "MQ-2026-00001", position, "ACCEPTED", LocalDate.of(2026, 5, 14),
+                Optional.of("crumb-lane-bakery"), Map.of("plan", "quarterly"), Map.of("name", "J. Baker"));
+    }
+
+    /** Adds it. */
+    public static void accepted(Book book, int position) {
+        book.write(transaction -> {
+            transaction.lifeSteps().add(step(position));
+            return Validated.valid(true);
+        }).orElseThrow();
     }
 
     /** Enters all of it. */

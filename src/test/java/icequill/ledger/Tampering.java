@@ -22,7 +22,8 @@ public final class Tampering {
             "rates_version_never_goes", "rates_file_never_changes", "rates_file_never_goes",
             "rates_adopted_never_changes", "rates_adopted_never_goes", "payment_never_changes", "payment_never_goes",
             "payment_share_never_changes", "payment_share_never_goes", "payment_withdrawn_never_changes",
-            "payment_withdrawn_never_goes", "further_visit_never_changes", "further_visit_never_goes");
+            "payment_withdrawn_never_goes", "further_visit_never_changes", "further_visit_never_goes",
+            "life_step_never_changes", "life_step_never_goes");
 
     private Tampering() {
     }
@@ -78,6 +79,8 @@ public final class Tampering {
             handle.execute("DROP TRIGGER trail_value_only_forgotten ON trail_value");
             handle.execute("DROP TRIGGER payment_never_changes ON payment");
             handle.execute("DROP TRIGGER payment_share_never_changes ON payment_share");
+            handle.execute("DROP TRIGGER life_step_never_changes ON life_step");
+            handle.execute("DROP TRIGGER life_step_never_goes ON life_step");
         }
         }
     }

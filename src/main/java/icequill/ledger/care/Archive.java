@@ -27,6 +27,7 @@ public final class Archive {
     private static final int WITH_MERGED = 9;
     private static final int WITH_FORMS = 10;
     private static final int WITH_PAYMENTS = 13;
+    private static final int WITH_LIVES = 24;
 
     /** The tables in an order in which each row comes after those it points to. */
     private static final List<Table> TABLES = List.of(new Table("customer", "id"),
@@ -42,6 +43,7 @@ public final class Archive {
             new Table("payment_share", "payment_id, position", WITH_PAYMENTS),
             new Table("payment_withdrawn", "payment_id", WITH_PAYMENTS),
             new Table("account", "customer_id", WITH_PAYMENTS),
+            new Table("life_step", "kind, id, position", WITH_LIVES),
             new Table("rates_version", "id", Schema.WITH_RATES),
             new Table("rates_file", "version_id, name", Schema.WITH_RATES),
             new Table("rates_adopted", "number", Schema.WITH_RATES), new Table("series", "kind, office, year"),

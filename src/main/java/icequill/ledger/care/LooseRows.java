@@ -54,6 +54,12 @@ record LooseRows(Handle handle, Problems findings) {
                 "an agreement is for a site that was merged into another: ");
         each("SELECT id FROM request r WHERE EXISTS (SELECT 1 FROM site_merged m WHERE m.site_id = r.site_id)",
                 "a request is for a site that was merged into another: ");
+        each("SELECT DISTINCT kind || ' ' || id FROM life_step l"
+                + " WHERE EXISTS (SELECT 1 FROM site_merged m WHERE m.site_id = l.site_id)",
+                "a step is of a site that was merged into another: ");
+        each("SELECT kind || ' ' || id FROM life_step GROUP BY kind, id"
+                + " HAVING min(position) <> 1 OR max(position) <> count(*)",
+                "steps are not numbered from 1 without a gap: those of ");
     }
 
     private void checkPlaces() {

@@ -162,6 +162,21 @@ public final class Entries {
         return RequestRows.atSite(handle, site);
     }
 
+    /** What happened to one quote, agreement, call, job or claim, in its order. */
+    public List<LifeStep> steps(String kind, String id) {
+        return new LifeRows(handle).of(kind, id);
+    }
+
+    /** What happened to all of a kind, by id and in order. */
+    public List<LifeStep> steps(String kind) {
+        return new LifeRows(handle).all(kind);
+    }
+
+    /** What happened to all that lives at a site, by kind and id. */
+    public List<LifeStep> stepsAt(String site) {
+        return new LifeRows(handle).atSite(site);
+    }
+
     /** By visit; those that stand are not among them. */
     public Map<String, Withdrawal> withdrawals() {
         return VisitRows.withdrawals(handle);

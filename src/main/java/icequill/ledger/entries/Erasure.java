@@ -32,7 +32,7 @@ public final class Erasure {
 
     /**
      * Blanks what is personal about a customer: name, bill-to, numbers and certificates, and the names, addresses and notes of its
-     * sites, machines, visits, agreements and requests, what payers wrote on payments, what is known of the account besides, why visits and
+     * sites, machines, visits, agreements and requests, names and words of people in what happened to quotes, agreements and calls, what payers wrote on payments, what is known of the account besides, why visits and
      * payments were withdrawn, what somebody began to type of them, and what the trail says of all of it. Papers that
      * were issued stay as they are, as long as the law and the shop keep them.
      *
@@ -86,6 +86,8 @@ public final class Erasure {
                 .map(agreement -> new AgreementEntry(agreement.id(), agreement.number(), agreement.site(), BLANK))
                 .forEach(agreement -> Noted.of(agreement, TrailEvent.FORGOTTEN).in(trail,
                         () -> AgreementRows.update(handle, agreement, now)));
+        entries.stepsAt(site.id()).forEach(step -> Noted.of(step, TrailEvent.FORGOTTEN).in(trail,
+                () -> new LifeRows(handle).forget(step)));
         entries.requestsAt(site.id()).stream()
                 .map(request -> new RequestEntry(request.kind(), request.id(), request.site(), BLANK))
                 .forEach(request -> Noted.of(request, TrailEvent.FORGOTTEN).in(trail,

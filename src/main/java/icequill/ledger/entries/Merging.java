@@ -95,7 +95,7 @@ public final class Merging {
     }
 
     /**
-     * Makes one site of two of the same customer: machines, visits, agreements and requests of the first go to the second. Papers stay as they were issued,
+     * Makes one site of two of the same customer: machines, visits, agreements, requests and what happened to them go from the first to the second. Papers stay as they were issued,
      * and so does what was recorded of visits.
      *
      * @param from whose row stays for its papers, and which is not worked on any more
@@ -127,6 +127,8 @@ public final class Merging {
                     Subject.part(request.kind(), request.id()), TrailEvent.MERGED,
                     () -> handle.execute("UPDATE request SET site_id = ? WHERE kind = ? AND id = ?", into.id(),
                             request.kind(), request.id())));
+            entries.stepsAt(from).forEach(step -> Noted.of(step, TrailEvent.MERGED).in(trail,
+                    () -> new LifeRows(handle).move(step, into.id())));
             merged(MergeRows.ofSites(handle), Subject.SITE, from, into.id(), day);
         });
     }

@@ -39,6 +39,11 @@ record Noted(Subject subject, String entry, TrailEvent event) {
         return new Noted(Subject.ACCOUNT, account.customer(), event);
     }
 
+    static Noted of(LifeStep step, TrailEvent event) {
+        return new Noted(Subject.STEP, Subject.part(Subject.part(step.kind(), step.id()),
+                String.valueOf(step.position())), event);
+    }
+
     /** Makes the change, and leaves the trail of it. */
     void in(Trail trail, Runnable change) {
         trail.note(subject, entry, event, change);

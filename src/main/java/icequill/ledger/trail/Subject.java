@@ -36,6 +36,10 @@ public enum Subject {
     /** By its customer. */
     ACCOUNT("SELECT customer_id AS entry FROM account",
             "SELECT *, customer_id AS owner FROM account WHERE customer_id = ?"),
+    /** A step of something that lives, called by the kind of that, its id and the position, with strokes between. */
+    STEP("SELECT kind || '/' || id || '/' || position AS entry FROM life_step",
+            "SELECT l.*, s.customer_id AS owner FROM life_step l LEFT JOIN site s ON s.id = l.site_id"
+                    + " WHERE l.kind = ? AND l.id = ? AND CAST(l.position AS TEXT) = ?"),
     /** A version of the rates. Its hash stands for its files. */
     RATES("SELECT id AS entry FROM rates_version", "SELECT *, NULL AS owner FROM rates_version WHERE id = ?"),
 
@@ -121,9 +125,14 @@ public enum Subject {
     /** What its row is found by. */
     List<String> key(String entry) {
         int stroke = entry.indexOf(STROKE);
-        return this == MACHINE || this == REQUEST
-                ? List.of(entry.substring(0, Math.max(0, stroke)), entry.substring(stroke + 1))
-                : List.of(entry);
+        String first = entry.substring(0, Math.max(0, stroke));
+        String rest = entry.substring(stroke + 1);
+        int last = rest.lastIndexOf(STROKE);
+        return switch (this) {
+        case MACHINE, REQUEST -> List.of(first, rest);
+        case STEP -> List.of(first, rest.substring(0, Math.max(0, last)), rest.substring(last + 1));
+        default -> List.of(entry);
+        };
     }
 
     /** What an entry is called in the trail that has its id within another. */

@@ -93,6 +93,7 @@ class EveryCellAttackTest {
                     Origin.NONE.correcting("INV-2026-00001"), 1)
                     .orElseThrow();
             Entered.paid(book);
+            Entered.accepted(book, 1);
             Connection connection = free(database, place);
             List<Cell> cells = cells(connection);
             for (int i = 0; i < cells.size(); i += step) {
@@ -129,6 +130,7 @@ class EveryCellAttackTest {
             book.read(reading -> Validated.valid(reading.entries().sites()));
             book.read(reading -> Validated.valid(reading.entries().machines()));
             book.read(reading -> Validated.valid(reading.entries().visits()));
+            book.read(reading -> Validated.valid(reading.entries().steps("QUOTE")));
             book.read(reading -> Validated.valid(reading.accounts().payments()));
             book.read(reading -> Validated.valid(reading.accounts().accounts()));
             boolean silent = audit.problems().isEmpty() && audit.orElseThrow().findings().isEmpty();

@@ -138,6 +138,7 @@ class RegisterTest {
                         "{\"askedBy\":[\"Baker\"]}");
                 return Validated.valid(true);
             }).orElseThrow();
+            Entered.accepted(book, 1);
             assertThat(Books.read(book, reading -> reading.entries().drafts("visit"))).hasSize(1);
             Withdrawal before = withdrawal(book);
             book.write(transaction -> transaction.erasure().forget("crumb-lane", day)).orElseThrow();
@@ -152,7 +153,7 @@ class RegisterTest {
                 StringBuilder all = new StringBuilder();
                 for (String table : List.of("customer", "customer_bill_to", "customer_certificate", "customer_contact",
                         "site", "machine",
-                        "visit", "visit_withdrawn", "form_draft")) {
+                        "visit", "visit_withdrawn", "form_draft", "life_step")) {
                     handle.createQuery("SELECT * FROM " + table).mapToMap().forEach(row -> {
                         if (!row.containsValue("oven-group")) {
                             all.append(row.values());
