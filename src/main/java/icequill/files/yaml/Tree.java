@@ -3,6 +3,7 @@ package icequill.files.yaml;
 import icequill.problem.Place;
 import java.math.BigDecimal;
 import java.text.Normalizer;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +24,7 @@ public sealed interface Tree {
      */
     record Branch(Map<String, Tree> entries, Map<String, Place> keys, Place place) implements Tree {
         public Branch {
-            entries = new LinkedHashMap<>(entries);
+            entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
             keys = Map.copyOf(keys);
         }
     }

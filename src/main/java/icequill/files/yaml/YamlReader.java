@@ -43,6 +43,8 @@ public final class YamlReader {
     private static final int MOST_BYTES_OF_SEVERAL = 20_000_000;
     private static final int MOST_LEVELS = 20;
 
+    private static final ReadTexts KNOWN = new ReadTexts();
+
     /** What YAML itself takes values for, without being told. */
     private static final Set<Tag> PLAIN = Set.of(Tag.MAP, Tag.SEQ, Tag.STR, Tag.INT, Tag.FLOAT, Tag.BOOL, Tag.NULL);
 
@@ -65,20 +67,32 @@ public final class YamlReader {
      * @param problems what is wrong is added here
      */
     public static Optional<Tree> read(Path file, String name, Problems problems) {
-        YamlReader reader = new YamlReader(name, problems, MOST_BYTES);
-        return reader.text(file).flatMap(reader::parse);
+        return new YamlReader(name, problems, MOST_BYTES).text(file).flatMap(text -> parse(text, name, problems));
     }
 
     /** The same for a file that may hold several documents, one after the other. */
     public static List<Tree> readAll(Path file, String name, Problems problems) {
-        YamlReader reader = new YamlReader(name, problems, MOST_BYTES_OF_SEVERAL);
-        return reader.text(file).map(reader::documents).orElse(List.of()).stream()
-                .flatMap(node -> reader.tree(node, "", 1).stream()).toList();
+        return new YamlReader(name, problems, MOST_BYTES_OF_SEVERAL).text(file)
+                .map(text -> outcome(new ReadTexts.Asked(text, name, true), problems)).orElse(List.of());
     }
 
     /** The same for a text that stands in no file. */
     public static Optional<Tree> parse(String text, String name, Problems problems) {
-        return new YamlReader(name, problems, MOST_BYTES).parse(text);
+        return outcome(new ReadTexts.Asked(text, name, false), problems).stream().findFirst();
+    }
+
+    private static List<Tree> outcome(ReadTexts.Asked asked, Problems problems) {
+        ReadTexts.Outcome outcome = KNOWN.of(asked, () -> {
+            Problems found = new Problems();
+            YamlReader reader = new YamlReader(asked.name(), found,
+                    asked.isSeveral() ? MOST_BYTES_OF_SEVERAL : MOST_BYTES);
+            return new ReadTexts.Outcome(asked.isSeveral()
+                    ? reader.documents(asked.text()).stream().flatMap(node -> reader.tree(node, "", 1).stream())
+                            .toList()
+                    : reader.parse(asked.text()).stream().toList(), found.list());
+        });
+        problems.addAll(outcome.problems());
+        return outcome.trees();
     }
 
     private Optional<String> text(Path file) {
