@@ -56,7 +56,7 @@ class ArchitectureTest {
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "account", "work",
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
-            "papers");
+            "papers", "life.quote");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
             "forecast.fit",
@@ -121,6 +121,7 @@ class ArchitectureTest {
                         + " forecast.stops pricer rates agreement work party explain money");
         room(arrows, "papers",
                 "plans visits request document tax pricer rates agreement work account party explain money");
+        room(arrows, "life.quote", "");
         room(arrows, "files.disk", "files.yaml");
         room(arrows, "files.yaml", "party money");
         // party, because papers of earlier books name their language in words
@@ -161,7 +162,7 @@ class ArchitectureTest {
         room(arrows, "shop",
                 "ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"
                         + " files.paper files.yaml files.disk papers outlook plans visits request document"
-                        + " forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
+                        + " life.quote forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
         room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");
         room(arrows, "answer.price", "render.words document work party explain");
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
@@ -181,7 +182,7 @@ class ArchitectureTest {
         room(arrows, "answer.history",
                 "ledger.papers ledger.entries render.words files.answer rates work party explain money");
         room(arrows, "answer.shown",
-                "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer"
+                "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer life.quote"
                         + " files.yaml document party explain money");
         // outlook and plans, because a quote that is worked out is told with what is expected of calls
         room(arrows, "answer.quote",
@@ -208,10 +209,11 @@ class ArchitectureTest {
                 + " answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
                 + " outlook plans visits request document tax pricer rates agreement work account party explain money");
-        room(arrows, "office.quoting", "office.care office.register office.billing office.writing answer.quote"
-                + " answer.forecast answer.history answer shop ledger ledger.papers ledger.entries"
-                + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"
-                + " party");
+        room(arrows, "office.quoting",
+                "office.care office.register office.billing office.writing answer.quote answer.shown"
+                        + " life.quote money explain answer.forecast answer.history answer shop ledger ledger.papers ledger.entries"
+                        + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"
+                        + " party");
         room(arrows, "office.demo",
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
@@ -225,6 +227,7 @@ class ArchitectureTest {
                         + " answer.history answer.price request shop explain");
         // render.view, because ways of care are drawn as on their papers; files.yaml, because it knows the languages there are words for
         room(arrows, "web.offer", "web.page office.quoting office.care office.billing office.register answer.quote"
+                + " life.quote agreement document"
                 + " answer.register answer.shown answer.forecast answer shop ledger.papers render.view render.page"
                 + " files.yaml request party explain");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
@@ -238,13 +241,14 @@ class ArchitectureTest {
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
                 "files.answer files.yaml office.care office.billing office answer.shown answer.history answer.paper answer"
-                        + " shop party request");
+                        + " shop party request explain");
         room(arrows, "cli.register",
                 "cli.terminal office.care office.register office answer.history answer.site answer shop request document");
         room(arrows, "cli.visit",
                 "cli.terminal office.asking office.care office.billing office answer.history answer shop request");
         room(arrows, "cli.offer",
-                "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request");
+                "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request"
+                        + " life.quote agreement explain");
         room(arrows, "cli.billing",
                 "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");
         room(arrows, "cli.book",

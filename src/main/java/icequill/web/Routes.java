@@ -2,9 +2,11 @@ package icequill.web;
 
 import icequill.office.quoting.QuotedPaper;
 import icequill.web.door.Door;
+import icequill.web.offer.QuoteAcceptance;
 import icequill.web.offer.QuoteDraft;
 import icequill.web.offer.QuoteEntryPage;
 import icequill.web.offer.QuotePage;
+import icequill.web.offer.QuoteRefusal;
 import icequill.web.offer.QuotesPage;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
@@ -107,6 +109,12 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         post("/quotes/drafts/{draft}/discard", draft);
         get("/quotes", new QuotesPage());
         get("/quotes/{number}", new QuotePage());
+        QuoteAcceptance acceptance = new QuoteAcceptance();
+        get("/quotes/{number}/accept", acceptance);
+        post("/quotes/{number}/accept", acceptance);
+        QuoteRefusal refusal = new QuoteRefusal();
+        get("/quotes/{number}/decline", refusal);
+        post("/quotes/{number}/decline", refusal);
         get("/quotes/{number}/comparison", asked -> QuotePage.sheet(asked, QuotedPaper.COMPARISON));
         get("/quotes/{number}/brushing", asked -> QuotePage.sheet(asked, QuotedPaper.BRUSHING));
     }

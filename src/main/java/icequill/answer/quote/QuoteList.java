@@ -1,6 +1,7 @@
 package icequill.answer.quote;
 
 import icequill.answer.BookedPaper;
+import icequill.answer.shown.QuoteStanding.State;
 import icequill.explain.ConstantKey;
 import icequill.ledger.papers.PaperKind;
 import icequill.money.Amounts;
@@ -14,18 +15,19 @@ import javax.money.MonetaryAmount;
 public record QuoteList(List<Row> papers) {
 
     /** The heads of the rows. */
-    public static final List<String> HEAD = List.of("number", "date", "paper", "last day", "for", "total");
+    public static final List<String> HEAD = List.of("number", "date", "paper", "state", "last day", "for", "total");
 
     /**
      * One of them.
      *
      * @param validUntil the last day on which its prices hold; missing where its data cannot be read, which an audit tells
-     * @param isLapsed whether that day has gone by
+     * @param isLapsed whether nobody answered until that day, and it has gone by
      * @param gross missing for one with choices
      * @param where customer, store and address
      * @param file where its PDF lies
      */
-    public record Row(String number, PaperKind kind, LocalDate date, Optional<LocalDate> validUntil, boolean isLapsed,
+    public record Row(String number, PaperKind kind, LocalDate date, State state, Optional<LocalDate> validUntil,
+            boolean isLapsed,
             Optional<MonetaryAmount> gross, String where, Path file) {
 
         /**
@@ -33,15 +35,16 @@ public record QuoteList(List<Row> papers) {
          *
          * @param last its last day
          */
-        public static Row of(BookedPaper paper, Optional<LocalDate> last, LocalDate day) {
-            return new Row(paper.number(), paper.kind(), paper.date(), last, last.filter(day::isAfter).isPresent(),
+        public static Row of(BookedPaper paper, State state, Optional<LocalDate> last, LocalDate day) {
+            return new Row(paper.number(), paper.kind(), paper.date(), state, last,
+                    state == State.ISSUED && last.filter(day::isAfter).isPresent(),
                     paper.gross(), paper.where(), paper.file());
         }
 
         /** As a row of a table. */
         public List<String> cells() {
             return List.of(number, date.toString(), ConstantKey.words(kind.name()),
-                    validUntil.map(day -> day + (isLapsed ? ", lapsed" : "")).orElse(""), where,
+                    isLapsed ? "lapsed" : ConstantKey.of(state), validUntil.map(LocalDate::toString).orElse(""), where,
                     gross.map(sum -> sum.getCurrency().getCurrencyCode() + " "
                             + Amounts.plain(sum)).orElse(""));
         }

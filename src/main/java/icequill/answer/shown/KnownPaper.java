@@ -6,6 +6,7 @@ import icequill.answer.amounts.PaperAmounts;
 import icequill.document.Paper;
 import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
+import icequill.shop.QuoteLife;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,9 +17,11 @@ import java.util.Optional;
  * @param amounts every amount of it; empty where its figures have a form of their own
  * @param paid what became of it in money; empty for what asks for none
  * @param credits that give it back, in whole or in part
+ * @param quote where it stands; empty for any other paper
  */
 public record KnownPaper(BookedPaper issued, PaperOrigin origin, Optional<PaperMatter> matter,
-        Optional<PaperAmounts> amounts, Optional<PaidSheet> paid, List<BookedPaper> credits) {
+        Optional<PaperAmounts> amounts, Optional<PaidSheet> paid, List<BookedPaper> credits,
+        Optional<QuoteStanding> quote) {
 
     public KnownPaper {
         credits = List.copyOf(credits);
@@ -29,6 +32,7 @@ public record KnownPaper(BookedPaper issued, PaperOrigin origin, Optional<PaperM
         return new KnownPaper(BookedPaper.of(issued, open), PaperOrigin.of(open, issued), paper.map(PaperMatter::of),
                 paper.flatMap(PaperAmounts::of), PaidSheet.of(open, issued, paper),
                 open.papers().creditsOf(issued.number()).stream().map(credit -> BookedPaper.of(credit, open))
-                        .toList());
+                        .toList(),
+                paper.flatMap(read -> QuoteLife.of(open, issued, read).found()).map(QuoteStanding::of));
     }
 }

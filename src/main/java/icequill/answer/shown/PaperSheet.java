@@ -32,6 +32,7 @@ public record PaperSheet(KnownPaper data, Optional<PricedLines> lines, Optional<
         data.matter().ifPresent(said -> rows.addAll(said.rows()));
         rows.addAll(data.origin().marks());
         data.credits().forEach(credit -> rows.add(List.of("givenBackBy", credit.title())));
+        data.quote().ifPresent(standing -> rows.addAll(standing.rows()));
         data.paid().ifPresent(money -> rows.addAll(money.rows()));
         return rows;
     }

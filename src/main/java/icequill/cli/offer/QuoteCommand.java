@@ -4,7 +4,8 @@ import icequill.cli.terminal.Noun;
 import picocli.CommandLine.Command;
 
 /** The commands on quotes. */
-@Command(name = "quote", mixinStandardHelpOptions = true, subcommands = {QuoteDraftCommand.class,
+@Command(name = "quote", mixinStandardHelpOptions = true, subcommands = {QuoteAcceptCommand.class,
+        QuoteDeclineCommand.class, QuoteDraftCommand.class,
         QuoteEarningsCommand.class, QuoteIssueCommand.class, QuoteListCommand.class,
         QuotePriceCommand.class,
         QuoteShowCommand.class}, description = "Quotes repairs, and maintenance with all its choices.", footerHeading = "%nExamples:%n", footer = {
@@ -12,5 +13,7 @@ import picocli.CommandLine.Command;
                 "  icequill quote price crumb-lane-plan         all ways of care side by side",
                 "  icequill quote earnings float-switch         what it costs and earns",
                 "  icequill quote issue float-switch            with the next number, in the book",
+                "  icequill quote accept MQ-2026-00001 --plan quarterly --by \"J. Baker\" --way signed",
+                "  icequill quote decline MQ-2026-00002 --reason price",
                 "  icequill quote list --month 2026-05"})
 public final class QuoteCommand extends Noun {}

@@ -172,6 +172,11 @@ public final class Entries {
         return new LifeRows(handle).all(kind);
     }
 
+    /** What happened last to each of a kind, by id. */
+    public Map<String, String> lastSteps(String kind) {
+        return new LifeRows(handle).last(kind);
+    }
+
     /** What happened to all that lives at a site, by kind and id. */
     public List<LifeStep> stepsAt(String site) {
         return new LifeRows(handle).atSite(site);

@@ -53,6 +53,16 @@ record LifeRows(Handle handle) {
                 .map(Row::step).list();
     }
 
+    /** What happened last, by id. */
+    Map<String, String> last(String kind) {
+        return handle.createQuery("SELECT id, event FROM life_step l WHERE kind = :kind AND position = (SELECT"
+                + " max(position) FROM life_step m WHERE m.kind = l.kind AND m.id = l.id)").bind("kind", kind)
+                .reduceRows(new TreeMap<>(), (all, row) -> {
+                    all.put(row.getColumn("id", String.class), row.getColumn("event", String.class));
+                    return all;
+                });
+    }
+
     void insert(LifeStep step, Instant now) {
         handle.createUpdate(
                 "INSERT INTO life_step (kind, id, position, event, dated, site_id, said, personal, noted_at)"

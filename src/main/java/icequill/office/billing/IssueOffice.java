@@ -5,8 +5,12 @@ import icequill.answer.BookedPaper;
 import icequill.answer.NextInstallment;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
+import icequill.files.form.Form;
+import icequill.files.form.FormKind;
 import icequill.ledger.Transaction;
+import icequill.ledger.entries.LifeStep;
 import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperKind;
 import icequill.office.writing.RepairQuoting;
@@ -19,6 +23,7 @@ import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
 import icequill.shop.FormName;
 import icequill.shop.PlanLoader;
+import icequill.shop.QuoteLife;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import java.nio.file.Path;
@@ -66,12 +71,14 @@ public final class IssueOffice {
         return maintenance
                 ? new PlanLoader(shop).of(name, wish.date()).then(hand -> pending(forms, new Unbilled(
                         hand.setting().site(), kind, Optional.empty(),
+                        shop.form(name, List.of(FormKind.MAINTENANCE_REQUEST)),
                         number -> hand.setting().site().billTo(wish.date())
                                 .then(billTo -> hand.quote(wish.numbered(number), billTo)),
                         hand.leftOut()),
                         wish))
                 : RepairQuoting.of(folder, shop, name, wish.numbered("0")).then(quoting -> pending(forms,
                         new Unbilled(quoting.hand().site(), kind, Optional.empty(),
+                                shop.form(name, List.of(FormKind.PLANNED_VISIT)),
                                 number -> quoting.quote(wish.numbered(number)), List.of()),
                         wish));
     }
@@ -116,6 +123,7 @@ public final class IssueOffice {
                                     : payable(hand).map(Installment::number).filter(number -> number < payment)
                                             .toList(),
                             hand.known())),
+                    Optional.empty(),
                     number -> hand.billTo(wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
                             .invoice(payment, wish.numbered(number))),
                     List.of()),
@@ -123,9 +131,13 @@ public final class IssueOffice {
         });
     }
 
-    /** A paper that no visit is behind, as it is under its number. */
+    /**
+     * A paper that no visit is behind, as it is under its number.
+     *
+     * @param form that a quote is made from
+     */
     private record Unbilled(Site site, PaperKind kind, Optional<StandingInvoices.Payment> payment,
-            Function<String, Validated<? extends Paper>> paper, List<Problem> notices) {}
+            Optional<Form> form, Function<String, Validated<? extends Paper>> paper, List<Problem> notices) {}
 
     private Validated<PendingWrite<BookedPaper>> pending(BookForms forms, Unbilled asked,
             IssueOptions wish) {
@@ -139,6 +151,16 @@ public final class IssueOffice {
                         Optional.of(entry.id()), Optional.empty(),
                         asked.payment().map(StandingInvoices.Payment::agreement),
                         Optional.empty(), Optional.empty()), asked.paper()))
-                .map(issued -> BookedPaper.of(issued, open).with(asked.notices()));
+                .map(issued -> {
+                    asked.form().ifPresent(form -> open.lifeSteps().add(begun(open, issued, entry.id(), form)));
+                    return BookedPaper.of(issued, open).with(asked.notices());
+                });
+    }
+
+    private static LifeStep begun(Transaction open, IssuedPaper quote, String site, Form form) {
+        boolean isKept = form.kind().filter(kind -> kind == FormKind.PLANNED_VISIT).isPresent()
+                && open.entries().visit(form.id()).found().isPresent();
+        return QuoteLife.issued(quote.number(), quote.date(), site,
+                isKept ? Optional.of(form.id()) : Optional.empty(), form.data());
     }
 }

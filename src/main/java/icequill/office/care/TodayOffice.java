@@ -18,6 +18,7 @@ import icequill.party.Language;
 import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
+import icequill.shop.QuoteLife;
 import icequill.shop.ShopBook;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -91,7 +92,9 @@ public final class TodayOffice {
         PaperFilter quotes = new PaperFilter(Optional.of(day.minusDays(LONGEST_QUOTE)), Optional.of(day),
                 Set.of(PaperKind.MAINTENANCE_QUOTE.name(), PaperKind.REPAIR_QUOTE.name()), Optional.empty(), Set.of(),
                 Set.of());
-        return open.papers().find("", quotes, MOST_QUOTES).stream().flatMap(quote -> lapsing(open, quote).stream())
+        Set<String> answered = QuoteLife.answers(open).keySet();
+        return open.papers().find("", quotes, MOST_QUOTES).stream()
+                .filter(quote -> !answered.contains(quote.number())).flatMap(quote -> lapsing(open, quote).stream())
                 .filter(quote -> !quote.validUntil().isBefore(day)
                         && !quote.validUntil().isAfter(day.plusDays(WEEK)))
                 .sorted(Comparator.comparing(LapsingQuote::validUntil).thenComparing(LapsingQuote::number)).toList();

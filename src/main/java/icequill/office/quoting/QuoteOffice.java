@@ -4,6 +4,7 @@ import icequill.answer.BookedPaper;
 import icequill.answer.quote.QuoteEntry;
 import icequill.answer.quote.QuoteList;
 import icequill.answer.quote.QuoteSheet;
+import icequill.answer.shown.QuoteStanding;
 import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
 import icequill.files.form.Form;
@@ -35,6 +36,7 @@ import icequill.shop.EntryId;
 import icequill.shop.ForecastLoader;
 import icequill.shop.FormName;
 import icequill.shop.PlanLoader;
+import icequill.shop.QuoteLife;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import java.nio.file.Path;
@@ -209,9 +211,12 @@ public final class QuoteOffice {
      * @param day on which it is seen whether they lapsed
      */
     public Validated<QuoteList> issued(PaperWish wish, LocalDate day) {
-        return PaperOffice.of(book).find(wish)
-                .then(papers -> book.read(open -> Validated.valid(new QuoteList(
-                        papers.stream().map(paper -> QuoteList.Row.of(paper, lastDay(open, paper), day)).toList()))));
+        return PaperOffice.of(book).find(wish).then(papers -> book.read(open -> {
+            Map<String, QuoteLife.Answer> answers = QuoteLife.answers(open);
+            return Validated.valid(new QuoteList(papers.stream().map(paper -> QuoteList.Row.of(paper,
+                    QuoteStanding.State.of(Optional.ofNullable(answers.get(paper.number()))), lastDay(open, paper),
+                    day)).toList()));
+        }));
     }
 
     private static Optional<LocalDate> lastDay(Reading open, BookedPaper paper) {

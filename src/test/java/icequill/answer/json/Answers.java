@@ -51,6 +51,7 @@ import icequill.answer.register.CustomerList;
 import icequill.answer.register.MachineList;
 import icequill.answer.register.PaymentList;
 import icequill.answer.register.SiteList;
+import icequill.answer.shown.QuoteStanding;
 import icequill.answer.shown.Shown;
 import icequill.answer.shown.WholeBook;
 import icequill.answer.site.SiteCardSheet;
@@ -78,6 +79,7 @@ final class Answers {
         all.put("issued-papers", IssuedPapers.class);
         all.put("found-papers", PaperList.class);
         all.put("quotes", QuoteList.class);
+        all.put("quote-standing", QuoteStanding.class);
         all.put("next-installment", NextInstallment.class);
         all.put("change-credit", ChangeCredit.class);
         all.put("reprint", Reprint.class);
