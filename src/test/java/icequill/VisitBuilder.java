@@ -4,6 +4,7 @@ import icequill.money.Percent;
 import icequill.money.Reduction;
 import icequill.problem.Place;
 import icequill.work.Attendance;
+import icequill.work.Block;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.LocalTimes;
@@ -94,7 +95,15 @@ public final class VisitBuilder {
     /** A line in one's own words, for the site as a whole. */
     public VisitBuilder own(ChargeClass on, String quantity, OwnPrice price, Optional<TakenBack> back) {
         lines.add(new VisitLine.Own("as I say", on, new Quantity(new BigDecimal(quantity), Unit.EACH), price, back,
-                Optional.empty(), Outcome.CHARGED, Optional.empty(), place()));
+                Optional.empty(), Optional.empty(), Outcome.CHARGED, Optional.empty(), place()));
+        return this;
+    }
+
+    /** A block that is sold ahead for 412.34. */
+    public VisitBuilder sells(Block block) {
+        lines.add(new VisitLine.Own("ahead", block.on().getFirst(), Quantity.of(1, Unit.EACH),
+                new OwnPrice.Given(RatesFixture.usd("412.34"), Optional.empty()), Optional.empty(),
+                Optional.of(block), Optional.empty(), Outcome.CHARGED, Optional.empty(), place()));
         return this;
     }
 
@@ -107,7 +116,7 @@ public final class VisitBuilder {
         case VisitLine.ModifierApplied applied -> new VisitLine.ModifierApplied(applied.modifier(),
                 applied.quantity(), applied.machine(), applied.outcome(), less, applied.place());
         case VisitLine.Own own -> new VisitLine.Own(own.text(), own.chargeClass(), own.quantity(), own.price(),
-                own.back(), own.machine(), own.outcome(), less, own.place());
+                own.back(), own.block(), own.machine(), own.outcome(), less, own.place());
         });
         return this;
     }
@@ -164,7 +173,7 @@ public final class VisitBuilder {
                 Optional.empty(),
                 findings, lines,
                 new Visit.PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less, route,
-                        Optional.empty()),
+                        Optional.empty(), List.of()),
                 Optional.empty(),
                 Visit.Handover.NONE, place());
     }

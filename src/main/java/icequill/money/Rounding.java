@@ -24,6 +24,8 @@ public enum Rounding {
     COST,
     /** What is paid before work begins. */
     DEPOSIT,
+    /** What is used of minutes or visits that were paid ahead. */
+    PAID_AHEAD,
     /** What is held back of a payment until the end of the work. */
     RETAINAGE,
     /** What is set aside in an agreement's price for the calls that it includes. */

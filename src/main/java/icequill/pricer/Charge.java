@@ -27,18 +27,36 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param list the list price's figure, already rounded
  * @param less what is taken off for this once
+ * @param drawn what was sold ahead and pays for it
  */
 record Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Machine> machine, Quantity quantity,
         Optional<UnitPrice> unitPrice, Figure list, List<Phrase> reasons, Cost cost,
-        Optional<OneOff> less) {
+        Optional<OneOff> less, Optional<Drawn> drawn) {
 
     Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Machine> machine, Quantity quantity,
             Optional<UnitPrice> unitPrice, Figure list, List<Phrase> reasons, Cost cost) {
-        this(chargeClass, outcome, text, machine, quantity, unitPrice, list, reasons, cost, Optional.empty());
+        this(chargeClass, outcome, text, machine, quantity, unitPrice, list, reasons, cost, Optional.empty(),
+                Optional.empty());
+    }
+
+    Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Machine> machine, Quantity quantity,
+            Optional<UnitPrice> unitPrice, Figure list, List<Phrase> reasons, Cost cost, Optional<OneOff> less) {
+        this(chargeClass, outcome, text, machine, quantity, unitPrice, list, reasons, cost, less, Optional.empty());
+    }
+
+    /** The same, paid by what was sold ahead. */
+    Charge paidBy(Drawn block) {
+        return new Charge(chargeClass, outcome, text, machine, quantity, unitPrice, list, reasons, cost, less,
+                Optional.of(block));
     }
 
     /** What is taken off the list price, and why. */
-    private record Off(Figure figure, Phrase why) {
+    private record Off(Figure figure, List<Phrase> why) {
+
+        Off(Figure figure, Phrase why) {
+            this(figure, List.of(why));
+        }
+
         BigFraction amount() {
             return figure.exact();
         }
@@ -48,7 +66,7 @@ record Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Ma
         MonetaryAmount listPrice = new Explanation(list, List.of()).amount(currency);
         List<Phrase> why = new ArrayList<>(reasons);
         Optional<Off> off = off(listPrice, discounts, currency);
-        off.map(Off::why).ifPresent(why::add);
+        off.map(Off::why).ifPresent(why::addAll);
         Explanation net = new Explanation(off.map(found -> list.minus(found.figure())).orElse(list), why);
         MonetaryAmount netPrice = net.amount(currency);
         return new PricedLine(chargeClass, outcome, text, machine.map(Machine::id), quantity, unitPrice, listPrice,
@@ -59,6 +77,9 @@ record Charge(ChargeClass chargeClass, Outcome outcome, Phrase text, Optional<Ma
     private Optional<Off> off(MonetaryAmount listPrice, List<ClassDiscount> discounts, CurrencyUnit currency) {
         if (!outcome.isCharged()) {
             return Optional.of(new Off(part(Percent.HUNDRED, listPrice, currency), notCharged()));
+        }
+        if (drawn.isPresent()) {
+            return drawn.map(block -> new Off(part(Percent.HUNDRED, listPrice, currency), block.why()));
         }
         if (listPrice.isNegative()) {
             return Optional.empty();

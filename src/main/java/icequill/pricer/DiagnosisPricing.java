@@ -8,9 +8,6 @@ import icequill.money.Amounts;
 import icequill.rates.DiagnosisCredit;
 import icequill.work.ChargeClass;
 import icequill.work.Diagnosis;
-import icequill.work.Outcome;
-import icequill.work.Quantity;
-import icequill.work.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -41,10 +38,7 @@ public final class DiagnosisPricing {
         return bound.visit().terms().diagnosis().flatMap(found -> found.charged().map(known -> {
             Explanation how = new Explanation(Figure.term(0, "").minus(Figure.price(known.amount(), "")),
                     List.of(Phrase.of("reason.diagnosis-credited", new Fact.Day(known.day()))));
-            MonetaryAmount net = how.amount(currency);
-            return new PricedLine(ChargeClass.DIAGNOSIS, Outcome.CHARGED, text(found, known), Optional.empty(),
-                    Quantity.of(1, Unit.EACH), Optional.empty(), net, Amounts.zero(currency), net, how,
-                    Cost.none(currency, "owner.none"));
+            return PricedLine.bare(ChargeClass.DIAGNOSIS, text(found, known), how, currency);
         }));
     }
 

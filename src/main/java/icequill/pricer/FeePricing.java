@@ -7,9 +7,6 @@ import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.money.Rounding;
 import icequill.rates.Fee;
-import icequill.work.Outcome;
-import icequill.work.Quantity;
-import icequill.work.Unit;
 import java.util.List;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
@@ -69,9 +66,6 @@ record FeePricing(List<PricedLine> lines, CurrencyUnit currency) {
     }
 
     private PricedLine line(Fee fee, Explanation how) {
-        MonetaryAmount net = how.amount(currency);
-        return new PricedLine(fee.chargeClass(), Outcome.CHARGED, Phrase.of("line.fee", Names.of(fee.name())),
-                Optional.empty(), Quantity.of(1, Unit.EACH), Optional.empty(), net, Amounts.zero(currency), net, how,
-                Cost.none(currency, "owner.none"));
+        return PricedLine.bare(fee.chargeClass(), Phrase.of("line.fee", Names.of(fee.name())), how, currency);
     }
 }

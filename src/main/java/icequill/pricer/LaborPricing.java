@@ -8,6 +8,7 @@ import icequill.money.Rounding;
 import icequill.party.Acceptance;
 import icequill.pricer.BilledTime.Piece;
 import icequill.pricer.BilledTime.Rate;
+import icequill.pricer.BlockPricing.Part;
 import icequill.pricer.ResolvedVisit.Worker;
 import icequill.rates.Grade;
 import icequill.rates.LaborRates;
@@ -38,7 +39,8 @@ final class LaborPricing {
         this.currency = bound.rates().currency();
     }
 
-    List<Charge> charges() {
+    /** @param blocks that were sold ahead; what one of them pays for is a charge of its own */
+    List<Charge> charges(BlockPricing blocks) {
         List<BilledTime> times = times();
         Map<BilledTime.Key, List<Piece>> byKey = new LinkedHashMap<>();
         times.stream().flatMap(time -> time.pieces().stream())
@@ -46,8 +48,26 @@ final class LaborPricing {
         boolean severalBands = byKey.keySet().stream().filter(key -> key.rate() != Rate.OVERTIME)
                 .map(BilledTime.Key::band).distinct().count() > 1;
         return byKey.entrySet().stream().filter(entry -> !isFlat(entry.getKey()))
-                .map(entry -> charge(entry.getKey(), entry.getValue(), reasons(entry.getKey(), times, severalBands)))
+                .flatMap(entry -> charges(entry.getKey(), entry.getValue(),
+                        reasons(entry.getKey(), times, severalBands), blocks).stream())
                 .toList();
+    }
+
+    private List<Charge> charges(BilledTime.Key key, List<Piece> pieces, List<Phrase> reasons, BlockPricing blocks) {
+        long billed = pieces.stream().mapToLong(Piece::billed).sum();
+        long worked = pieces.stream().mapToLong(Piece::worked).sum();
+        List<Part> parts = key.outcome().isCharged()
+                ? blocks.minutes(key.on(), key.band(), billed)
+                : List.of(new Part(billed, Optional.empty()));
+        List<Charge> charges = new ArrayList<>();
+        for (Part part : parts) {
+            boolean last = charges.size() == parts.size() - 1;
+            long own = last ? worked : Math.min(worked, part.minutes());
+            worked -= own;
+            Charge charge = charge(key, part.minutes(), own, charges.isEmpty() ? reasons : List.of());
+            charges.add(part.drawn().map(charge::paidBy).orElse(charge));
+        }
+        return charges;
     }
 
     /** What the people's time costs the shop, where none of it is charged as labor. */
@@ -76,9 +96,7 @@ final class LaborPricing {
                 people.contains(first) ? bound.rates().serviceCall().includes() : 0)).toList();
     }
 
-    private Charge charge(BilledTime.Key key, List<Piece> pieces, List<Phrase> reasons) {
-        long billed = pieces.stream().mapToLong(Piece::billed).sum();
-        long worked = pieces.stream().mapToLong(Piece::worked).sum();
+    private Charge charge(BilledTime.Key key, long billed, long worked, List<Phrase> reasons) {
         Grade grade = key.grade();
         MonetaryAmount hourly = key.hourly();
         MonetaryAmount wage = grade.hourly().wage(key.band());

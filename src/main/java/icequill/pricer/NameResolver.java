@@ -85,6 +85,7 @@ final class NameResolver {
             }
         }
         materials.checkPacks(uses);
+        new BlockNames(visit, rates, names).check();
         Optional<OwnWords> shipping = visit.sale().flatMap(Sale::shipping)
                 .flatMap(charge -> shipping(charge, uses, own));
         List<AtFlatPrice> flat = visit.terms().flat()
@@ -136,7 +137,8 @@ final class NameResolver {
         }
         ChargeClass on = charge.on().orElseGet(sent::getFirst);
         return Optional.of(new OwnWords(new VisitLine.Own("", on, Quantity.of(1, Unit.EACH), charge.price(),
-                Optional.empty(), Optional.empty(), Outcome.CHARGED, Optional.empty(), charge.place()),
+                Optional.empty(), Optional.empty(), Optional.empty(), Outcome.CHARGED, Optional.empty(),
+                charge.place()),
                 Optional.empty()));
     }
 

@@ -27,7 +27,8 @@ final class OwnPricing {
     }
 
     Charge charge(OwnWords own) {
-        return charge(own, Phrase.of("line.own", new Fact.Text(own.line().text())));
+        return charge(own, Phrase.of(own.line().block().isPresent() ? Drawn.SALE : "line.own",
+                new Fact.Text(own.line().text())));
     }
 
     /** What sending costs. */
@@ -46,7 +47,7 @@ final class OwnPricing {
         };
         Figure quantity = Figure.term(number, unit);
         List<Phrase> reasons = line.back().map(why -> List.of(Phrase.of("reason.back." + ConstantKey.of(why))))
-                .orElse(List.of());
+                .or(() -> line.block().map(BlockPricing::sold)).orElse(List.of());
         return new Charge(line.chargeClass(), line.outcome(), text, own.machine(),
                 new Quantity(number, line.quantity().unit()),
                 Optional.of(new UnitPrice(price, line.quantity().unit())),

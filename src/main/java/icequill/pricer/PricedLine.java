@@ -2,10 +2,13 @@ package icequill.pricer;
 
 import icequill.explain.Explanation;
 import icequill.explain.Phrase;
+import icequill.money.Amounts;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
 import icequill.work.Quantity;
+import icequill.work.Unit;
 import java.util.Optional;
+import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
 /**
@@ -24,6 +27,23 @@ public record PricedLine(ChargeClass chargeClass, Outcome outcome, Phrase text, 
         Optional<UnitPrice> unitPrice, MonetaryAmount list, MonetaryAmount allowance, MonetaryAmount net,
         Explanation how,
         Cost cost) {
+
+    /** One of an amount for the visit as a whole that costs the shop nothing. */
+    static PricedLine bare(ChargeClass chargeClass, Phrase text, Explanation how, CurrencyUnit currency) {
+        MonetaryAmount net = how.amount(currency);
+        return new PricedLine(chargeClass, Outcome.CHARGED, text, Optional.empty(), Quantity.of(1, Unit.EACH),
+                Optional.empty(), net, Amounts.zero(currency), net, how, Cost.none(currency, "owner.none"));
+    }
+
+    /** Whether something is sold ahead, to be used by later visits. */
+    public boolean isSoldAhead() {
+        return text.key().equals(Drawn.SALE);
+    }
+
+    /** Whether it is taken off because it was paid ahead. */
+    public boolean isPaidAhead() {
+        return text.key().equals(Drawn.PAID);
+    }
 
     /** What it earns the shop; empty where nobody knows what it costs. */
     public Optional<MonetaryAmount> margin() {

@@ -22,9 +22,6 @@ import icequill.rates.DocumentDiscount;
 import icequill.rates.Rates;
 import icequill.rates.Surcharge;
 import icequill.work.Diagnosis;
-import icequill.work.Outcome;
-import icequill.work.Quantity;
-import icequill.work.Unit;
 import icequill.work.Visit;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +38,7 @@ public final class Pricer {
 
     /**
      * The visit's lines in the order service call, labor, materials, modifiers, what stands in one's own
-     * words, fees, surcharges, and a diagnosis that is taken off, with class discounts taken off line by line before surcharges are figured, and a document discount last, shared over all
+     * words, fees, surcharges, a diagnosis that is taken off, and what is taxed though it was paid ahead, with class discounts taken off line by line before surcharges are figured, and a document discount last, shared over all
      * lines. What is taken back bears none of these, and what sending costs no class discount: that is on the things.
      *
      * @param rates of the day the visit began
@@ -98,8 +95,9 @@ public final class Pricer {
 
     private static PricedVisit price(ResolvedVisit bound) {
         CurrencyUnit currency = bound.rates().currency();
+        List<Charge> charges = charges(bound);
         List<PricedLine> lines = new ArrayList<>(
-                charges(bound).stream().map(charge -> charge.line(bound.discounts(), currency)).toList());
+                charges.stream().map(charge -> charge.line(bound.discounts(), currency)).toList());
         bound.shipping().map(words -> new OwnPricing(currency).shipping(words).line(List.of(), currency))
                 .ifPresent(lines::add);
         List<PricedLine> discounted = List.copyOf(lines);
@@ -108,6 +106,7 @@ public final class Pricer {
         List<PricedLine> withFees = List.copyOf(lines);
         bound.surcharges().forEach(surcharge -> surcharge(surcharge, withFees, currency).ifPresent(lines::add));
         DiagnosisPricing.line(bound).ifPresent(lines::add);
+        lines.addAll(BlockPricing.taxedNow(charges, currency));
         Optional<SharedDiscount> discount = bound.documentDiscount().flatMap(off -> shared(off, lines, currency));
         return new PricedVisit(currency, lines, discount);
     }
@@ -119,11 +118,12 @@ public final class Pricer {
         if (bound.visit().sale().isEmpty()) {
             charges.addAll(new ServiceCallPricing(bound).charges());
         }
+        BlockPricing blocks = new BlockPricing(bound);
         LaborPricing labor = new LaborPricing(bound);
         MaterialPricing materials = new MaterialPricing(currency, bound.rates().agreed());
         Optional<Applied> instead = bound.insteadOfLabor();
         if (instead.isEmpty()) {
-            charges.addAll(labor.charges());
+            charges.addAll(labor.charges(blocks));
         }
         if (bound.isFlat()) {
             List<Figure> costs = Stream.concat(instead.isEmpty() ? labor.flatCosts().stream() : Stream.of(),
@@ -138,7 +138,7 @@ public final class Pricer {
         bound.modifiers().forEach(applied -> charges.add(modifiers.charge(applied,
                 instead.filter(applied::equals).isPresent() ? labor.costs() : List.of())));
         bound.own().forEach(words -> charges.add(own.charge(words)));
-        return charges;
+        return blocks.visits(charges, bound.rates().labor().week().at(bound.visit().began().toLocalDateTime()));
     }
 
     private static Optional<PricedLine> surcharge(Surcharge surcharge, List<PricedLine> lines, CurrencyUnit currency) {
@@ -152,17 +152,17 @@ public final class Pricer {
         Explanation how = Explanation.of(
                 Figure.percent(surcharge.percent()).times(Figure.price(base, "")).rounded(Rounding.SURCHARGE, currency),
                 Phrase.of("reason.surcharge", percent, new Fact.Amount(base)));
-        MonetaryAmount net = how.amount(currency);
-        return Optional.of(new PricedLine(surcharge.chargeClass(), Outcome.CHARGED,
-                Phrase.of("line.surcharge", Names.of(surcharge.name()), percent), Optional.empty(),
-                Quantity.of(1, Unit.EACH), Optional.empty(), net, Amounts.zero(currency), net, how,
-                Cost.none(currency, "owner.none")));
+        return Optional.of(PricedLine.bare(surcharge.chargeClass(),
+                Phrase.of("line.surcharge", Names.of(surcharge.name()), percent), how, currency));
     }
 
     private static Optional<SharedDiscount> shared(DocumentDiscount discount, List<PricedLine> lines,
             CurrencyUnit currency) {
         List<MonetaryAmount> charged = lines.stream()
-                .map(line -> Amounts.larger(line.net(), Amounts.zero(currency))).toList();
+                .map(line -> line.text().key().equals(Drawn.TAXED)
+                        ? Amounts.zero(currency)
+                        : Amounts.larger(line.net(), Amounts.zero(currency)))
+                .toList();
         MonetaryAmount sum = Amounts.sum(charged, currency);
         if (sum.isZero()) {
             return Optional.empty();

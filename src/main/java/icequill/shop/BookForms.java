@@ -89,6 +89,12 @@ public final class BookForms implements FormSource {
                 List.of());
     }
 
+    @Override
+    public Validated<List<SoldAhead>> soldAhead(String site) {
+        return asked("what was sold ahead at site \"" + site + "\"",
+                reading -> Validated.valid(SoldAhead.at(reading, site, paper -> true)), List.of());
+    }
+
     /** The agreements for a site, alone or among several, the forgotten among them. */
     public static List<AgreementEntry> agreementsAt(Reading reading, String site) {
         return Stream.concat(reading.entries().agreementsAt(site).stream(),

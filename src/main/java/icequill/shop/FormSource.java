@@ -30,6 +30,9 @@ public interface FormSource {
     /** Of one site, by id. */
     Validated<List<Form>> agreementsAt(String site);
 
+    /** What was sold ahead at a site and billed, by the site's id, the oldest first. */
+    Validated<List<SoldAhead>> soldAhead(String site);
+
     /** The ids of all of a kind, for a message about an unknown one. */
     Validated<List<String>> ids(FormKind kind);
 }

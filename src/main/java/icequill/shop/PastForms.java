@@ -3,6 +3,7 @@ package icequill.shop;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.form.StoredForms;
+import icequill.ledger.Reading;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.MachineEntry;
@@ -14,12 +15,17 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The forms of a shop's book as they were when a paper was issued. */
-public record PastForms(PastEntries then) implements FormSource {
+/**
+ * The forms of a shop's book as they were when a paper was issued.
+ *
+ * @param issued the moment
+ */
+public record PastForms(PastEntries then, Reading open, Instant issued) implements FormSource {
 
     /**
      * A shop as it was when a paper was issued.
@@ -80,6 +86,11 @@ public record PastForms(PastEntries then) implements FormSource {
     public Validated<List<Form>> agreementsAt(String site) {
         return Validated.valid(Stream.concat(agreements().filter(entry -> entry.site().equals(site)),
                 BookForms.overSeveral(agreements().toList(), site)).distinct().map(BookForms::form).toList());
+    }
+
+    @Override
+    public Validated<List<SoldAhead>> soldAhead(String site) {
+        return Validated.valid(SoldAhead.at(open, site, paper -> paper.issuedAt().isBefore(issued)));
     }
 
     /** What was to be quoted at a site. */

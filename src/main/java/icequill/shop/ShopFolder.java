@@ -283,6 +283,11 @@ public final class ShopFolder {
         return finder.agreementsAt(site);
     }
 
+    /** What was sold ahead at a site and billed, the oldest first. */
+    List<SoldAhead> soldAhead(String site) {
+        return problems.take(book.soldAhead(site)).orElse(List.of());
+    }
+
     /** Whether what is to be quoted is maintenance; otherwise it is a planned visit. What is wrong shows when it is read. */
     public boolean isMaintenance(FormName name) {
         return with(finder.given())

@@ -10,6 +10,7 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.request.AgreementRequest;
+import icequill.tax.BlockTax;
 import icequill.tax.TaxCalculator;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxedVisit;
@@ -17,14 +18,18 @@ import icequill.visits.AgreementInForce;
 import icequill.visits.CreditedDiagnosis;
 import icequill.visits.VisitContext;
 import icequill.visits.VisitTerms;
+import icequill.work.Block;
 import icequill.work.Visit;
+import icequill.work.VisitLine;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
-/** Reads visits with their sites and the agreements that run there, and prices and taxes them. */
+/** Reads visits with their sites, the agreements that run there and what was sold ahead, and prices and taxes them. */
 public record VisitLoader(ShopFolder folder) {
 
     /** Reads and prices one visit; one report holds all that is wrong with it and with the rates. */
@@ -78,8 +83,9 @@ public record VisitLoader(ShopFolder folder) {
         Optional<Rates> rates = folder.schedule()
                 .flatMap(schedule -> problems.take(schedule.asOf(day.apply(written), site)))
                 .map(prices -> folder.shown(prices, place));
-        Visit visit = rates.filter(prices -> crediting).map(prices -> credited(written, prices, day, problems))
-                .orElse(written);
+        Visit visit = rates.filter(prices -> crediting)
+                .map(prices -> site.map(where -> paidAhead(written, where, problems)).orElse(written))
+                .map(free -> credited(free, rates.orElseThrow(), day, problems)).orElse(written);
         Optional<VisitTerms> terms = site
                 .map(where -> new VisitTerms(visit, where, inForce(where, visit.day(), problems)).ordered());
         Optional<PricedVisit> priced = terms.flatMap(found -> rates.flatMap(prices -> price(found, prices, problems)));
@@ -99,6 +105,28 @@ public record VisitLoader(ShopFolder folder) {
                 .flatMap(named -> folder.form(named.visit(), List.of(FormKind.VISIT), named.place()))
                 .flatMap(folder::visit).flatMap(found -> read(found, day, false, problems))
                 .flatMap(found -> problems.take(new CreditedDiagnosis(found).off(visit, prices))).orElse(visit);
+    }
+
+    /** The visit with what was sold ahead at its site; what is only quoted is at list prices. */
+    private Visit paidAhead(Visit visit, Site site, Problems problems) {
+        return visit.proposal().isPresent()
+                ? visit
+                : visit.paidAhead(folder.soldAhead(site.id()).stream()
+                        .filter(sold -> !sold.form().id().equals(visit.id()))
+                        .flatMap(sold -> held(sold, visit, site, problems).stream()).toList());
+    }
+
+    private Optional<Block.Held> held(SoldAhead sold, Visit visit, Site site, Problems problems) {
+        BigDecimal used = sold.draws().stream().filter(draw -> !draw.visit().equals(visit.id()))
+                .map(draw -> draw.used().units()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return folder.visit(sold.form())
+                .flatMap(sale -> folder.taxPlace(sale, site, problems)
+                        .flatMap(place -> sale.lines().stream()
+                                .flatMap(line -> line instanceof VisitLine.Own own ? Stream.of(own) : Stream.empty())
+                                .flatMap(own -> own.block().stream()
+                                        .map(block -> new Block.Held(sale.id(), sale.day(), own.text(), sold.paid(),
+                                                block, used, place.blocks() == BlockTax.AT_USE)))
+                                .findFirst()));
     }
 
     /** The agreements of a site that run on a day, by id. */

@@ -56,6 +56,10 @@ public final class TaxCalculator {
                 : Figure.price(line.net(), "").minus(Figure.price(share, ""));
         Explanation how = share.isZero() ? Explanation.of(base) : Explanation.of(base, Phrase.of("reason.share"));
         Rule rule = place.rule(line.chargeClass());
+        if (line.isPaidAhead() || (line.isSoldAhead() && place.blocks() == BlockTax.AT_USE)) {
+            return new LineTax(how.amount(priced.currency()), how, Optional.empty(),
+                    Phrase.of(line.isPaidAhead() ? "tax.paid-ahead" : "tax.at-use"), Optional.empty());
+        }
         Verdict usual = Verdict.of(rule, line.chargeClass(), place.regime(), partsFurnished);
         Verdict verdict = exemption.best(line.chargeClass())
                 .map(held -> usual.under(held.certificate(), held.relief(), line.chargeClass())).orElse(usual);

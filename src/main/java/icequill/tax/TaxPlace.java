@@ -24,10 +24,12 @@ import java.util.Set;
  * @param earlyPaymentReducesTax whether tax is due only on what who pays early pays; it is not where nothing is said
  * @param pricesIncludeTax whether the shop's prices are shown with the tax of this place; they are not where nothing is said
  * @param reliefs how far certificates free of tax; empty where each frees of all of it
+ * @param ownBlocks when what is sold ahead is taxed; when it is sold where nothing is said
  */
 public record TaxPlace(String id, Wording name, Regime regime, String state, Map<ChargeClass, Rule> rules,
         Optional<Advances> ownAdvances, Optional<Boolean> earlyPaymentReducesTax,
-        Optional<Boolean> pricesIncludeTax, Optional<Reliefs> reliefs, Place place) {
+        Optional<Boolean> pricesIncludeTax, Optional<Reliefs> reliefs, Optional<BlockTax> ownBlocks,
+        Place place) {
 
     /** The two kinds of tax on sales. */
     public enum Regime {
@@ -44,6 +46,11 @@ public record TaxPlace(String id, Wording name, Regime regime, String state, Map
 
     public Advances advances() {
         return ownAdvances.orElseGet(() -> usual(regime));
+    }
+
+    /** When what is sold ahead is taxed here. */
+    public BlockTax blocks() {
+        return ownBlocks.orElse(BlockTax.AT_SALE);
     }
 
     public static Advances usual(Regime regime) {

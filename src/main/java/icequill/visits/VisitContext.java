@@ -32,7 +32,15 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
 
     /** The same with its part of the charge for coming out on its route. */
     Validated<VisitContext> sharing(Route.Shared stop) {
-        VisitTerms part = terms.sharing(stop);
+        return anew(terms.of(visit.sharing(stop)));
+    }
+
+    /** The same with other things that were sold ahead. */
+    Validated<VisitContext> paidAhead(Visit drawing) {
+        return anew(terms.of(drawing));
+    }
+
+    private Validated<VisitContext> anew(VisitTerms part) {
         return part.price(rates)
                 .map(priced -> new VisitContext(shop, site, part.visit(), rates, TaxCalculator.tax(priced,
                         taxed.place(), shop.taxBasis(), site.customer(), visit.day()), part));

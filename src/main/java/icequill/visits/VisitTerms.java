@@ -12,7 +12,6 @@ import icequill.rates.Rates;
 import icequill.work.Attendance;
 import icequill.work.Finding;
 import icequill.work.Outcome;
-import icequill.work.Route;
 import icequill.work.Visit;
 import icequill.work.VisitLine;
 import java.util.ArrayList;
@@ -39,8 +38,9 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
                 site, inForce);
     }
 
-    VisitTerms sharing(Route.Shared stop) {
-        return new VisitTerms(visit.sharing(stop), site, inForce);
+    /** The same of the visit as it is priced with others. */
+    VisitTerms of(Visit other) {
+        return new VisitTerms(other, site, inForce);
     }
 
     /** The one that reaches the visit; empty where none does, or several do. */

@@ -37,35 +37,42 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
      * @param less what is taken off for this once
      * @param route on which it is; empty where it is made by itself
      * @param diagnosis that is taken off it; empty where none is
+     * @param blocks that were sold ahead and may pay for it, the oldest first
      */
     public record PriceTerms(Optional<Named> flat, List<Named> fees, List<Named> surcharges,
             Optional<Named> classDiscount, Optional<Named> documentDiscount, List<OneOff.OnClass> less,
-            Optional<Route> route, Optional<Diagnosis> diagnosis) {
+            Optional<Route> route, Optional<Diagnosis> diagnosis, List<Block.Held> blocks) {
 
         /** Nothing but what the rates say of every visit. */
         public static final PriceTerms USUAL = new PriceTerms(Optional.empty(), List.of(), List.of(),
-                Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty());
+                Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of());
 
         public PriceTerms {
             fees = List.copyOf(fees);
             surcharges = List.copyOf(surcharges);
             less = List.copyOf(less);
+            blocks = List.copyOf(blocks);
         }
 
         /** The usual ones, at the flat prices of a scope. */
         public static PriceTerms flat(Named scope) {
             return new PriceTerms(Optional.of(scope), List.of(), List.of(), Optional.empty(), Optional.empty(),
-                    List.of(), Optional.empty(), Optional.empty());
+                    List.of(), Optional.empty(), Optional.empty(), List.of());
         }
 
         private PriceTerms sharing(Route.Shared stop) {
             return new PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less,
-                    route.map(round -> round.as(stop)), diagnosis);
+                    route.map(round -> round.as(stop)), diagnosis, blocks);
         }
 
         private PriceTerms less(Diagnosis.Charged known) {
             return new PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less, route,
-                    diagnosis.map(found -> found.as(known)));
+                    diagnosis.map(found -> found.as(known)), blocks);
+        }
+
+        private PriceTerms paidAhead(List<Block.Held> held) {
+            return new PriceTerms(flat, fees, surcharges, classDiscount, documentDiscount, less, route, diagnosis,
+                    held);
         }
     }
 
@@ -105,6 +112,12 @@ public record Visit(String id, String site, Optional<Call> call, PurchaseOrder o
     public Visit less(Diagnosis.Charged known) {
         return new Visit(id, site, call, order, serviceCall, people, sale, doneBy, findings, lines, terms.less(known),
                 proposal, handover, place);
+    }
+
+    /** The same with what was sold ahead and may pay for it. */
+    public Visit paidAhead(List<Block.Held> held) {
+        return new Visit(id, site, call, order, serviceCall, people, sale, doneBy, findings, lines,
+                terms.paidAhead(held), proposal, handover, place);
     }
 
     /** The same, so much later. */

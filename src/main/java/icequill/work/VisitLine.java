@@ -44,9 +44,10 @@ public sealed interface VisitLine {
      * @param text as it is printed, in every language
      * @param quantity above zero
      * @param back why it is taken off the bill; empty where it is charged
+     * @param block what is sold ahead with it; empty where nothing is
      */
     record Own(String text, ChargeClass chargeClass, Quantity quantity, OwnPrice price, Optional<TakenBack> back,
-            Optional<String> machine, Outcome outcome, Optional<OneOff> less, Place place)
+            Optional<Block> block, Optional<String> machine, Outcome outcome, Optional<OneOff> less, Place place)
             implements
             VisitLine {
 

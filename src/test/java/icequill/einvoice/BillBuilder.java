@@ -236,7 +236,7 @@ final class BillBuilder {
         TaxPlace.Rule rule = new TaxPlace.Rule(Taxability.TAXABLE, STANDARD);
         TaxPlace place = new TaxPlace("place", Wording.same("place"), regime, "ST", Arrays.stream(ChargeClass.values())
                 .collect(Collectors.toMap(Function.identity(), any -> rule)), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(),
                 Place.NOWHERE);
         return new Totals(amount(sum), discount, amount(net), place, taxes, amount(tax), amount(gross));
     }

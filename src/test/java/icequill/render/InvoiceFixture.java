@@ -341,7 +341,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         }
         TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), TaxPlace.Regime.SALES_TAX, "NY", rules,
                 Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(),
                 Place.NOWHERE);
         return new Totals(net, Optional.empty(), net, place, List.of(tax), tax.tax(), net.add(tax.tax()));
     }

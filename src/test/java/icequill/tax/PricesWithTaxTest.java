@@ -164,7 +164,8 @@ class PricesWithTaxTest {
         return new TaxPlace("alder", Wording.same("Alder"), regime, "NY", Arrays.stream(ChargeClass.values())
                 .collect(Collectors.toMap(Function.identity(),
                         on -> new Rule(on == ChargeClass.PARTS ? Taxability.TAXABLE : others, rate))),
-                Optional.empty(), Optional.empty(), Optional.of(true), Optional.empty(), Place.NOWHERE);
+                Optional.empty(), Optional.empty(), Optional.of(true), Optional.empty(), Optional.empty(),
+                Place.NOWHERE);
     }
 
     private static TaxRate rate(String... percents) {

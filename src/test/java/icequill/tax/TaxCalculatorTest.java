@@ -126,7 +126,7 @@ class TaxCalculatorTest {
         rules.put(ChargeClass.FILTERS, new Rule(Taxability.TAXABLE, SALES));
         TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY", rules, Optional.empty(),
                 Optional.empty(), Optional.empty(),
-                Optional.empty(), Place.NOWHERE);
+                Optional.empty(), Optional.empty(), Place.NOWHERE);
         TaxedVisit taxed = tax(priced, place, RatesFixture.customer());
 
         assertThat(Amounts.plain(taxed.totals().getFirst().base())).isEqualTo("83.80");
@@ -143,7 +143,7 @@ class TaxCalculatorTest {
                 new TaxRate("exempt", Category.E, List.of(), Optional.of(Wording.same("exempt by law")))));
         TaxPlace place = new TaxPlace("hafen", Wording.same("Hafen"), Regime.VAT, "DE", rules, Optional.empty(),
                 Optional.empty(), Optional.empty(),
-                Optional.empty(), Place.NOWHERE);
+                Optional.empty(), Optional.empty(), Place.NOWHERE);
         Customer withCertificate = customer(true, certificate("2025-01-01", null));
 
         TaxedVisit taxed = TaxCalculator.tax(
@@ -186,7 +186,7 @@ class TaxCalculatorTest {
                 classes.equals("none") ? Set.of() : Set.of(ChargeClass.valueOf(classes)), Percent.of(percent))));
         TaxPlace place = new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY",
                 rules(Taxability.TAXABLE, Taxability.TAXABLE), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.of(reliefs),
+                Optional.of(reliefs), Optional.empty(),
                 Place.NOWHERE);
 
         TaxedVisit taxed = tax(
@@ -284,7 +284,7 @@ class TaxCalculatorTest {
         assertThatIllegalArgumentException().isThrownBy(
                 () -> new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY", rules, Optional.empty(),
                         Optional.empty(), Optional.empty(),
-                        Optional.empty(), Place.NOWHERE));
+                        Optional.empty(), Optional.empty(), Place.NOWHERE));
     }
 
     private static PricedVisit price(VisitBuilder builder) {
@@ -298,13 +298,13 @@ class TaxCalculatorTest {
     private static TaxPlace place(Taxability others, Taxability parts, Regime regime) {
         return new TaxPlace("alder", Wording.same("Alder"), regime, "NY", rules(others, parts), Optional.empty(),
                 Optional.empty(), Optional.empty(),
-                Optional.empty(), Place.NOWHERE);
+                Optional.empty(), Optional.empty(), Place.NOWHERE);
     }
 
     private static TaxPlace relieving(Taxability others, Map<Certificate.Kind, Reliefs.Relief> reliefs) {
         return new TaxPlace("alder", Wording.same("Alder"), Regime.SALES_TAX, "NY",
                 rules(others, Taxability.TAXABLE), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.of(new Reliefs(reliefs)), Place.NOWHERE);
+                Optional.of(new Reliefs(reliefs)), Optional.empty(), Place.NOWHERE);
     }
 
     private static Map<ChargeClass, Rule> rules(Taxability others, Taxability parts) {

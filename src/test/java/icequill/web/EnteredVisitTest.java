@@ -246,6 +246,18 @@ class EnteredVisitTest {
     }
 
     @Test
+    void minutesSoldAhead_areTypedBesideTheirPrice() {
+        Map<String, String> fields = typed();
+        fields.putAll(Map.of("own0text", "Ten hours ahead", "own0class", "repair", "own0price", "900", "own0ahead",
+                "600"));
+        String visit = sent(fields).headers().firstValue("Location").orElseThrow();
+
+        assertThat(owner.get(visit + "/change").body()).containsPattern("name=\"own0ahead\"[^>]*value=\"600\"");
+        fields.put("own0class", "parts");
+        assertThat(sent(fields).body()).contains("href=\"#own0");
+    }
+
+    @Test
     void hoursThatRunBackward_areNoNight() {
         for (String[] hours : new String[][]{{"9:00", "9:00"}, {"11:00", "8:30"}}) {
             Map<String, String> fields = typed();

@@ -4,6 +4,7 @@ import icequill.files.pricing.Prices;
 import icequill.files.yaml.Fields;
 import icequill.money.Percent;
 import icequill.problem.Code;
+import icequill.work.Block;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
 import icequill.work.OwnPrice;
@@ -21,7 +22,7 @@ import javax.money.MonetaryAmount;
 record OwnLineReader(Fields entry, CurrencyUnit currency) {
 
     /** The keys that only such lines have. */
-    static final List<String> KEYS = List.of("class", "unit", "price", "cost", "markup", "back");
+    static final List<String> KEYS = List.of("class", "unit", "price", "cost", "markup", "back", "block");
 
     private static final int MOST_MARKUP = 1000;
 
@@ -33,13 +34,14 @@ record OwnLineReader(Fields entry, CurrencyUnit currency) {
         }
         Optional<TakenBack> back = entry.constant("back", TakenBack.class);
         Optional<OwnPrice> price = price();
+        Optional<Block> block = entry.child("block").flatMap(sold -> new BlockReader(entry, sold).read(outcome));
         if (back.isPresent()) {
             checkBack(outcome);
         }
         Optional<ChargeClass> on = entry.constant("class", ChargeClass.class);
         Unit unit = entry.text("unit").flatMap(Unit::ofSymbol).orElse(Unit.EACH);
         return on.flatMap(chargeClass -> price.map(found -> new VisitLine.Own(entry.text("text").orElse(""),
-                chargeClass, new Quantity(entry.number("amount").orElse(BigDecimal.ONE), unit), found, back,
+                chargeClass, new Quantity(entry.number("amount").orElse(BigDecimal.ONE), unit), found, back, block,
                 entry.text("machine"), outcome, new OneOffReader(entry, currency).read(outcome), entry.place("text"))));
     }
 

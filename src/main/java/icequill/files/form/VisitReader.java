@@ -101,7 +101,8 @@ public final class VisitReader {
                 named("documentDiscount"),
                 fields.children("less").stream().flatMap(entry -> OneOffReader.onClass(entry).stream()).toList(),
                 named("route").map(round -> new Route(round.id(), Optional.empty(), round.place())),
-                named("diagnosis").map(visit -> new Diagnosis(visit.id(), Optional.empty(), visit.place())));
+                named("diagnosis").map(visit -> new Diagnosis(visit.id(), Optional.empty(), visit.place())),
+                List.of());
     }
 
     private Optional<Named> named(String key) {

@@ -8,6 +8,7 @@ import icequill.party.Certificate;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.tax.Advances;
+import icequill.tax.BlockTax;
 import icequill.tax.Reliefs;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxPlace.Rule;
@@ -67,13 +68,19 @@ final class TaxesReader {
                     "prices with their tax in a place that taxes each line only up to a cap",
                     "prices before tax, or rates without a cap");
         }
+        if (entry.flag("pricesIncludeTax")
+                && entry.constant("blocks", BlockTax.class).filter(when -> when == BlockTax.AT_USE).isPresent()) {
+            entry.problems().add(Code.NOT_ALLOWED, entry.place("blocks"),
+                    "prices with their tax, and yet blocks that are not taxed when they are sold",
+                    "prices before tax, or blocks: at-sale");
+        }
         return rules.size() != ChargeClass.values().length || regime.isEmpty()
                 ? Optional.empty()
                 : entry.wording("name").map(name -> new TaxPlace(id, name, regime.get(), entry.text("state").orElse(""),
                         rules, advances(entry, regime.get()),
                         Optional.of(entry.flag("earlyPaymentReducesTax")).filter(reduces -> reduces),
                         Optional.of(entry.flag("pricesIncludeTax")).filter(included -> included),
-                        reliefs(entry),
+                        reliefs(entry), entry.constant("blocks", BlockTax.class),
                         entry.place("id")));
     }
 

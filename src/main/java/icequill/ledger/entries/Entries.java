@@ -112,6 +112,11 @@ public final class Entries {
         return VisitRows.atSite(handle, site);
     }
 
+    /** Those of one site that were done and on whose forms something is sold ahead, by their beginning. */
+    public List<VisitEntry> soldAhead(String site) {
+        return VisitRows.soldAhead(handle, site);
+    }
+
     /** Planned and done, by their beginning; those too that were withdrawn. */
     public List<VisitEntry> visits(VisitQuestion question) {
         return VisitRows.find(handle, question);

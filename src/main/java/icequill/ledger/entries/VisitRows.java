@@ -56,6 +56,14 @@ public final class VisitRows {
                 .mapTo(Row.class).map(Row::entry).list();
     }
 
+    /** Those at a site that were done and on whose forms something is sold ahead, by their beginning. */
+    static List<VisitEntry> soldAhead(Handle handle, String site) {
+        return handle
+                .createQuery(SELECT + "WHERE site_id = :site AND state = :state AND data LIKE '%\"block\"%'"
+                        + " ORDER BY began, id")
+                .bind("site", site).bind("state", state(false)).mapTo(Row.class).map(Row::entry).list();
+    }
+
     /** Planned and done, by their beginning. */
     static List<VisitEntry> find(Handle handle, VisitQuestion question) {
         StringBuilder where = new StringBuilder("WHERE 1 = 1");

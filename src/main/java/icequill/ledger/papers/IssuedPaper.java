@@ -2,6 +2,7 @@ package icequill.ledger.papers;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import javax.money.MonetaryAmount;
 
@@ -18,4 +19,11 @@ import javax.money.MonetaryAmount;
  */
 public record IssuedPaper(String number, Series series, int position, LocalDate date, Optional<LocalDate> due,
         Instant issuedAt, Origin origin, Optional<MonetaryAmount> gross, String text, String ratesVersion,
-        String pdfHash, String previousSeal, String seal) {}
+        String pdfHash, String previousSeal, String seal) {
+
+    /** Whether credit notes of this invoice give all of it back. */
+    public boolean isGivenBackBy(List<IssuedPaper> credits) {
+        return !credits.isEmpty() && gross
+                .equals(credits.stream().flatMap(credit -> credit.gross().stream()).reduce(MonetaryAmount::add));
+    }
+}

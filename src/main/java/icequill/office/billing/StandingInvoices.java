@@ -77,7 +77,7 @@ public final class StandingInvoices {
     public static Invoiced netsBefore(Reading book, AgreementRequest agreement, String site, Instant moment) {
         return nets(book, invoices(book, book.papers().ofAgreement(agreement.number()).stream()
                 .filter(paper -> paper.series().kind() == PaperKind.INVOICE && paper.issuedAt().isBefore(moment))
-                .filter(paper -> !isGivenBack(paper, book.papers().creditsOf(paper.number()).stream()
+                .filter(paper -> !paper.isGivenBackBy(book.papers().creditsOf(paper.number()).stream()
                         .filter(credit -> credit.issuedAt().isBefore(moment)).toList()))),
                 agreement, site);
     }
@@ -92,7 +92,7 @@ public final class StandingInvoices {
     /** The invoices that stand among papers with whatever corrects them. */
     public static List<IssuedPaper> among(List<IssuedPaper> papers) {
         return papers.stream().filter(paper -> paper.series().kind() == PaperKind.INVOICE)
-                .filter(invoice -> !isGivenBack(invoice, papers.stream()
+                .filter(invoice -> !invoice.isGivenBackBy(papers.stream()
                         .filter(paper -> paper.origin().corrects().filter(invoice.number()::equals).isPresent())
                         .toList()))
                 .toList();
@@ -100,13 +100,7 @@ public final class StandingInvoices {
 
     private static Stream<IssuedPaper> standing(Reading book, List<IssuedPaper> papers) {
         return papers.stream().filter(paper -> paper.series().kind() == PaperKind.INVOICE)
-                .filter(paper -> !isGivenBack(paper, book.papers().creditsOf(paper.number())));
-    }
-
-    /** Whether credit notes give all of an invoice back. */
-    static boolean isGivenBack(IssuedPaper invoice, List<IssuedPaper> credits) {
-        return !credits.isEmpty() && invoice.gross().equals(credits.stream().flatMap(credit -> credit.gross().stream())
-                .reduce(MonetaryAmount::add));
+                .filter(paper -> !paper.isGivenBackBy(book.papers().creditsOf(paper.number())));
     }
 
     /** At one of an agreement's sites, before tax, whatever credit notes gave back of them later. */

@@ -19,6 +19,7 @@ import icequill.shop.BookForms;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import icequill.shop.VisitLoader;
+import icequill.visits.PrepaidVisits;
 import icequill.visits.RouteVisits;
 import icequill.visits.VisitContext;
 import java.nio.file.Path;
@@ -117,7 +118,8 @@ public final class VisitBilling {
                         hands.add(hand);
                     }));
         }
-        return problems.or(() -> hands).then(valid -> new RouteVisits(valid).shared()).then(VisitBilling::withinLimits)
+        return problems.or(() -> hands).then(valid -> new RouteVisits(valid).shared())
+                .then(valid -> new PrepaidVisits(valid).drawn()).then(VisitBilling::withinLimits)
                 .then(valid -> CombinedInvoiceAssembly.of(valid, wish.numbered("0"))
                         .then(draft -> wish.booking().of(new PendingWrite<>(book, open -> forms.unchanged(open,
                                 () -> together(open, entries, valid, wish))))));

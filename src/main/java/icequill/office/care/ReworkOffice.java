@@ -35,6 +35,7 @@ import icequill.shop.PlanLoader;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.VisitLoader;
+import icequill.visits.PrepaidVisits;
 import icequill.visits.RouteVisits;
 import icequill.visits.VisitContext;
 import java.nio.file.Path;
@@ -114,7 +115,7 @@ public final class ReworkOffice {
         if (past.isEmpty()) {
             return missing(kept, "the trail does not know of it", "what icequill audit says of it");
         }
-        PastForms forms = new PastForms(past.get());
+        PastForms forms = new PastForms(past.get(), open, kept.issued().issuedAt());
         ShopFolder shop = forms.shop(then);
         return switch (kept.paper()) {
         case Invoice invoice -> new VisitLoader(shop).of(new FormName.InBook(kept.issued().origin().visit().orElse("")))
@@ -153,6 +154,7 @@ public final class ReworkOffice {
                 .concat(origin.visit().stream(), origin.further().stream().map(Origin.At::visit))
                 .flatMap(id -> problems.take(new VisitLoader(shop).of(new FormName.InBook(id))).stream()).toList();
         return problems.or(() -> visits).then(valid -> new RouteVisits(valid).shared())
+                .then(valid -> new PrepaidVisits(valid).drawn())
                 .then(valid -> CombinedInvoiceAssembly.of(valid, kept.options()));
     }
 

@@ -14,6 +14,11 @@ record LineFields(Typing typing, Kept.Rows kept) {
     private static final Set<String> SHOWN = Set.of("material", "modifier", "text", "class", "price", "amount",
             "machine", "outcome");
 
+    private static final String BLOCK = "block";
+    private static final String MINUTES = "minutes";
+    /** How the field ends that takes the minutes of a block. */
+    private static final String AHEAD = "ahead";
+
     /** A kind of line: the letters that its fields begin with, and the key of what is charged. */
     private enum Kind {
         PART("line", "material"), CIRCUMSTANCE("modifier", "modifier"), OWN("own", "text");
@@ -68,9 +73,14 @@ record LineFields(Typing typing, Kept.Rows kept) {
             typing.text(row + "machine").ifPresent(machine -> line.put("machine", machine));
             typing.text(row + "outcome").ifPresent(outcome -> line.put("outcome", outcome));
             line.putAll(more);
+            if (kind == Kind.OWN) {
+                ahead(row, line);
+            }
             typing.place(path, kind.what(i));
             typing.place(path + ".amount", row + "amount");
             typing.place(path + ".price", row + "price");
+            typing.place(path + ".block", row + AHEAD);
+            typing.place(path + ".block.minutes", row + AHEAD);
             lines.add(line);
         }
     }
@@ -85,6 +95,21 @@ record LineFields(Typing typing, Kept.Rows kept) {
         }
     }
 
+    /** Minutes that are sold ahead; what else the book has of a block stays with it. */
+    private void ahead(String row, Map<String, Object> line) {
+        Map<Object, Object> block = new LinkedHashMap<>(line.get(BLOCK) instanceof Map<?, ?> had ? had : Map.of());
+        block.remove(MINUTES);
+        typing.number(row + AHEAD).ifPresentOrElse(minutes -> block.put(MINUTES, minutes), () -> {
+            if (!block.containsKey("visits")) {
+                block.clear();
+            }
+        });
+        line.remove(BLOCK);
+        if (!block.isEmpty()) {
+            line.put(BLOCK, block);
+        }
+    }
+
     static void fill(Told form, Filling filling) {
         for (Kind kind : Kind.values()) {
             List<Told> rows = form.rows("lines").stream().filter(line -> line.text(kind.key).isPresent()).toList();
@@ -94,6 +119,7 @@ record LineFields(Typing typing, Kept.Rows kept) {
                 filling.put(kind.what(i), line.text(kind.key));
                 List.of("class", "price", "amount", "machine", "outcome")
                         .forEach(key -> filling.put(row + key, line.text(key)));
+                filling.put(row + AHEAD, line.part(BLOCK).text(MINUTES));
             }
         }
     }
