@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.FinishedDemo;
 import java.net.http.HttpResponse;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -23,7 +24,7 @@ class QuoteAnswerTest {
     private Visitor owner;
 
     @BeforeEach
-    void open() {
+    void open() throws IOException {
         office = OpenOffice.of(FinishedDemo.copy(folder.resolve("shop")));
         owner = office.owner();
     }
