@@ -95,6 +95,25 @@ class DiagnosisCreditTest {
         assertThat(shop.json("price", "again").path("net").asString()).isEqualTo("150.00");
     }
 
+    /** What was given back in whole was never charged; what is issued anew is. */
+    @Test
+    void aDiagnosisThatWasGivenBack_isNotTakenOff() throws IOException {
+        terms("{days: 30}");
+        shop.json("import", visit("mend", "lane", "2026-06-08", "repair", "diagnosis: look\n"));
+        shop.json("invoice", "issue", "look", "--date", "2026-06-09");
+        shop.json("credit", "issue", "INV-2026-00001", "--reason", "All.", "--date", "2026-06-10");
+        String again = visit("again", "lane", "2026-06-09", "repair", "diagnosis: look\n");
+        String back = "what the diagnosis \"look\" charged was given back: INV-2026-00001";
+
+        assertThat(shop.problems("invoice", "issue", "mend", "--date", "2026-06-11")).singleElement().asString()
+                .contains(back);
+        shop.json("visit", "withdraw", "mend", "--reason", "Never was.");
+        assertThat(shop.problems("import", again)).singleElement().asString().contains(back);
+        shop.json("invoice", "issue", "look", "--date", "2026-06-12");
+        shop.json("import", again);
+        assertThat(shop.json("price", "again").path("net").asString()).isEqualTo("150.00");
+    }
+
     private void terms(String terms) throws IOException {
         Path adjustments = shop.folder().resolve("pricing/adjustments.yaml");
         Files.writeString(adjustments, Files.readString(adjustments) + "\ndiagnosisCredit: " + terms + "\n");

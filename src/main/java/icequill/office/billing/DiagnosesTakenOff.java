@@ -2,8 +2,12 @@ package icequill.office.billing;
 
 import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.PaperKind;
 import icequill.problem.Code;
 import icequill.problem.Problem;
+import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.BookForms;
 import icequill.work.Diagnosis;
 import icequill.work.Visit;
@@ -28,6 +32,12 @@ final class DiagnosesTakenOff {
             return List.of(new Problem(Code.NOT_ALLOWED, named.place(),
                     "visit \"" + named.visit() + "\" was withdrawn", "a visit that stands"));
         }
+        Optional<String> givenBack = givenBack(open, named.visit());
+        if (givenBack.isPresent()) {
+            return List.of(new Problem(Code.NOT_ALLOWED, named.place(),
+                    "what the diagnosis \"" + named.visit() + "\" charged was given back: " + givenBack.get(),
+                    "a diagnosis whose invoice stands, or is to come"));
+        }
         Optional<VisitEntry> other = open.entries().visitsAt(repair.site()).stream()
                 .filter(entry -> !entry.isPlanned() && !entry.isForgotten() && !entry.id().equals(repair.id()))
                 .filter(entry -> open.entries().withdrawal(entry.id()).isEmpty())
@@ -35,5 +45,20 @@ final class DiagnosesTakenOff {
         return other.map(entry -> List.of(new Problem(Code.ALREADY_EXISTS, named.place(),
                 "the diagnosis \"" + named.visit() + "\" is taken off visit \"" + entry.id() + "\" already",
                 "each once"))).orElse(List.of());
+    }
+
+    /** The invoice of a visit all of whose invoices were given back. */
+    private static Optional<String> givenBack(Reading open, String visit) {
+        return StandingInvoices.visit(open, visit).isPresent()
+                ? Optional.empty()
+                : open.papers().ofVisit(visit).stream().filter(paper -> paper.series().kind() == PaperKind.INVOICE)
+                        .map(IssuedPaper::number).reduce((earlier, later) -> later);
+    }
+
+    /** The visit, unless its diagnosis is not to be taken off it any more. */
+    static Validated<Visit> standing(Reading open, Visit repair) {
+        Problems problems = new Problems();
+        problems.addAll(problems(open, repair));
+        return problems.or(() -> repair);
     }
 }

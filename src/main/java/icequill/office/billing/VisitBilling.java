@@ -141,6 +141,7 @@ public final class VisitBilling {
             problems.addAll(desk.dates().stillToCome(entry.id(), entry.ended()).list());
             problems.take(open.entries().siteNow(entry.site())).ifPresent(sites::add);
         }
+        hands.forEach(hand -> problems.addAll(DiagnosesTakenOff.problems(open, hand.visit())));
         List<String> customers = sites.stream().map(SiteEntry::customer).distinct().toList();
         if (customers.size() > 1) {
             problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
@@ -159,6 +160,7 @@ public final class VisitBilling {
 
     private Validated<BookedPaper> issue(Transaction open, VisitContext hand, VisitEntry entry, IssueOptions wish) {
         return RecordedVisits.unlessBilled(open, entry)
+                .then(free -> DiagnosesTakenOff.standing(open, hand.visit()))
                 .then(free -> desk.dates().stillToCome(entry.id(), entry.ended()).or(() -> free))
                 .then(free -> open.entries().site(entry.site()))
                 .then(site -> desk.issue(open, PaperKind.INVOICE, wish,
