@@ -56,7 +56,7 @@ class ArchitectureTest {
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "account", "work",
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
-            "papers", "life.quote");
+            "papers", "life.quote", "life.job");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
             "forecast.fit",
@@ -122,6 +122,7 @@ class ArchitectureTest {
         room(arrows, "papers",
                 "plans visits request document tax pricer rates agreement work account party explain money");
         room(arrows, "life.quote", "");
+        room(arrows, "life.job", "");
         room(arrows, "files.disk", "files.yaml");
         room(arrows, "files.yaml", "party money");
         // party, because papers of earlier books name their language in words
@@ -162,7 +163,7 @@ class ArchitectureTest {
         room(arrows, "shop",
                 "ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"
                         + " files.paper files.yaml files.disk papers outlook plans visits request document"
-                        + " life.quote forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
+                        + " life.quote life.job forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
         room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");
         room(arrows, "answer.price", "render.words document work party explain");
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
@@ -184,6 +185,7 @@ class ArchitectureTest {
         room(arrows, "answer.shown",
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer life.quote"
                         + " files.yaml document party explain money");
+        room(arrows, "answer.job", "answer shop life.job ledger.papers document party explain money");
         // outlook and plans, because a quote that is worked out is told with what is expected of calls
         room(arrows, "answer.quote",
                 "answer.amounts answer.forecast answer.price answer.shown answer ledger.papers render.words files.answer"
@@ -213,7 +215,7 @@ class ArchitectureTest {
                 "office.care office.register office.billing office.writing answer.quote answer.shown"
                         + " life.quote money explain answer.forecast answer.history answer shop ledger ledger.papers ledger.entries"
                         + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"
-                        + " party");
+                        + " party answer.job life.job");
         room(arrows, "office.demo",
                 "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
@@ -227,7 +229,7 @@ class ArchitectureTest {
                         + " answer.history answer.price request shop explain");
         // render.view, because ways of care are drawn as on their papers; files.yaml, because it knows the languages there are words for
         room(arrows, "web.offer", "web.page office.quoting office.care office.billing office.register answer.quote"
-                + " life.quote agreement document"
+                + " answer.job life.quote life.job agreement document"
                 + " answer.register answer.shown answer.forecast answer shop ledger.papers render.view render.page"
                 + " files.yaml request party explain");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
@@ -245,7 +247,8 @@ class ArchitectureTest {
         room(arrows, "cli.register",
                 "cli.terminal office.care office.register office answer.history answer.site answer shop request document");
         room(arrows, "cli.visit",
-                "cli.terminal office.asking office.care office.billing office answer.history answer shop request");
+                "cli.terminal office.asking office.quoting office.care office.billing office answer.history answer.job answer shop request"
+                        + " life.job explain");
         room(arrows, "cli.offer",
                 "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request"
                         + " life.quote agreement explain");

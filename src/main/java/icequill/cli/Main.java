@@ -36,6 +36,7 @@ import icequill.cli.terminal.ExitCode;
 import icequill.cli.terminal.PlainText;
 import icequill.cli.terminal.Terminal;
 import icequill.cli.visit.CallCommand;
+import icequill.cli.visit.JobCommand;
 import icequill.cli.visit.SaleCommand;
 import icequill.cli.visit.VisitCommand;
 import icequill.problem.Discretion;
@@ -75,7 +76,8 @@ public final class Main implements Runnable {
             OfficeCommand.class,
             TodayCommand.class, CheckCommand.class,
             PriceCommand.class, QuoteCommand.class, AgreementCommand.class, CompareCommand.class,
-            BrushingCommand.class, FitCommand.class, CallCommand.class, VisitCommand.class, SaleCommand.class,
+            BrushingCommand.class, FitCommand.class, CallCommand.class, VisitCommand.class, JobCommand.class,
+            SaleCommand.class,
             InvoiceCommand.class,
             CreditCommand.class, PaymentCommand.class, IssuedPaperCommand.class, FindCommand.class, ShowCommand.class,
             CustomerCommand.class, ContactCommand.class, SiteCommand.class, MachineCommand.class, FormCommand.class,

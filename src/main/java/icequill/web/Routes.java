@@ -2,6 +2,8 @@ package icequill.web;
 
 import icequill.office.quoting.QuotedPaper;
 import icequill.web.door.Door;
+import icequill.web.offer.JobPage;
+import icequill.web.offer.JobsPage;
 import icequill.web.offer.QuoteAcceptance;
 import icequill.web.offer.QuoteDraft;
 import icequill.web.offer.QuoteEntryPage;
@@ -115,6 +117,10 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         QuoteRefusal refusal = new QuoteRefusal();
         get("/quotes/{number}/decline", refusal);
         post("/quotes/{number}/decline", refusal);
+        JobPage job = new JobPage();
+        get("/jobs", new JobsPage());
+        get("/jobs/{number}", job);
+        post("/jobs/{number}", job);
         get("/quotes/{number}/comparison", asked -> QuotePage.sheet(asked, QuotedPaper.COMPARISON));
         get("/quotes/{number}/brushing", asked -> QuotePage.sheet(asked, QuotedPaper.BRUSHING));
     }

@@ -6,6 +6,9 @@ import icequill.ledger.Database;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,6 +20,8 @@ import tools.jackson.databind.JsonNode;
 class QuoteLifeTest {
 
     private static final List<String> BAKER = List.of("--by", "J. Baker", "--title", "owner", "--way", "signed");
+
+    private static final Clock JUNE = Clock.fixed(Instant.parse("2027-06-02T12:00:00Z"), ZoneOffset.UTC);
 
     @TempDir
     private Path folder;
@@ -36,8 +41,8 @@ class QuoteLifeTest {
         JsonNode next = shop.json("agreement", "next", "A-2026-008").path("installment");
         assertThat(next.path("due").asString()).isEqualTo("2027-06-01");
         assertThat(new BigDecimal(next.path("net").asString())).isEqualByComparingTo("268.75");
-        JsonNode bill = shop.json("invoice", "issue", "A-2026-008", "--installment", "1", "--date", "2027-06-01")
-                .path("papers").get(0);
+        JsonNode bill = shop.runAt(JUNE, "invoice", "issue", "A-2026-008", "--installment", "1", "--date",
+                "2027-06-01", "--json").json().path("papers").get(0);
         assertThat(new BigDecimal(bill.path("gross").asString())).isEqualByComparingTo("292.60");
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }

@@ -3,6 +3,7 @@ package icequill.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.FinishedDemo;
+import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -172,11 +172,6 @@ public final class Entries {
         return new LifeRows(handle).of(kind, id);
     }
 
-    /** What happened to all of a kind, by id and in order. */
-    public List<LifeStep> steps(String kind) {
-        return new LifeRows(handle).all(kind);
-    }
-
     /** What happened last to each of a kind, by id. */
     public Map<String, String> lastSteps(String kind) {
         return new LifeRows(handle).last(kind);

@@ -2,6 +2,7 @@ package icequill.office.quoting;
 
 import icequill.answer.shown.QuoteStanding;
 import icequill.document.MaintenanceQuote;
+import icequill.document.RepairQuote;
 import icequill.files.form.Form;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
@@ -25,6 +26,7 @@ import icequill.request.AgreementRequest;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
 import icequill.shop.GlyphCheck;
+import icequill.shop.JobLife;
 import icequill.shop.QuoteLife;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
@@ -37,7 +39,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** The office that notes what customers say to quotes, and makes agreements of those that they accept. */
+/** The office that notes what customers say to quotes, and makes agreements and jobs of those that they accept. */
 public final class QuoteLifeOffice {
 
     private static final EnumSet<PaperKind> KINDS = EnumSet.of(PaperKind.MAINTENANCE_QUOTE, PaperKind.REPAIR_QUOTE);
@@ -76,7 +78,7 @@ public final class QuoteLifeOffice {
     }
 
     /**
-     * The customer takes it. A maintenance quote becomes an agreement in the same moment.
+     * The customer takes it. A maintenance quote becomes an agreement in the same moment, and that of a repair a job.
      *
      * @param wish what an agreement has that the quote does not say
      */
@@ -182,6 +184,9 @@ public final class QuoteLifeOffice {
             Optional<String> made) {
         return QuoteState.step(life.state(), event).then(after -> {
             open.lifeSteps().add(life.next(event, made));
+            if (event instanceof Acceptance yes && life.paper() instanceof RepairQuote) {
+                open.lifeSteps().add(JobLife.begun(life, yes.day()));
+            }
             return QuoteLife.of(open, life.issued());
         }).map(QuoteStanding::of);
     }

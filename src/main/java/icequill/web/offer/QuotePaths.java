@@ -17,6 +17,11 @@ final class QuotePaths {
         return "/quotes/" + part(number);
     }
 
+    /** The job that a quote became. */
+    static String job(String number) {
+        return "/jobs/" + part(number);
+    }
+
     /** Where one is made for a site of the book. */
     static String entry(String site) {
         return "/sites/" + part(site) + "/quote";

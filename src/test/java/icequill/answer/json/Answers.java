@@ -30,6 +30,8 @@ import icequill.answer.WrittenPaper;
 import icequill.answer.history.HistorySheet;
 import icequill.answer.history.VisitEarnings;
 import icequill.answer.history.VisitListSheet;
+import icequill.answer.job.JobList;
+import icequill.answer.job.JobSheet;
 import icequill.answer.paper.IssuedPapers;
 import icequill.answer.paper.PaperCopies;
 import icequill.answer.paper.PaperList;
@@ -80,6 +82,8 @@ final class Answers {
         all.put("found-papers", PaperList.class);
         all.put("quotes", QuoteList.class);
         all.put("quote-standing", QuoteStanding.class);
+        all.put("job", JobSheet.class);
+        all.put("jobs", JobList.class);
         all.put("next-installment", NextInstallment.class);
         all.put("change-credit", ChangeCredit.class);
         all.put("reprint", Reprint.class);

@@ -130,7 +130,7 @@ class EveryCellAttackTest {
             book.read(reading -> Validated.valid(reading.entries().sites()));
             book.read(reading -> Validated.valid(reading.entries().machines()));
             book.read(reading -> Validated.valid(reading.entries().visits()));
-            book.read(reading -> Validated.valid(reading.entries().steps("QUOTE")));
+            book.read(reading -> Validated.valid(reading.entries().stepsAt("crumb-lane-bakery")));
             book.read(reading -> Validated.valid(reading.accounts().payments()));
             book.read(reading -> Validated.valid(reading.accounts().accounts()));
             boolean silent = audit.problems().isEmpty() && audit.orElseThrow().findings().isEmpty();

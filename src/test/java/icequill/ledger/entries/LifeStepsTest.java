@@ -38,7 +38,7 @@ class LifeStepsTest {
 
             assertThat(Books.read(book, reading -> reading.entries().steps("QUOTE", "MQ-2026-00001")))
                     .containsExactly(Entered.step(1), Entered.step(2));
-            assertThat(Books.read(book, reading -> reading.entries().steps("CALL"))).isEmpty();
+            assertThat(Books.read(book, reading -> reading.entries().steps("CALL", "MQ-2026-00001"))).isEmpty();
             assertThat(trail(connections)).containsExactly("QUOTE/MQ-2026-00001/1", "QUOTE/MQ-2026-00001/2");
             assertThat(Books.audit(book).findings()).isEmpty();
         }
@@ -50,7 +50,7 @@ class LifeStepsTest {
         try (Book book = Books.open(database.place(shop))) {
             Entered.all(book);
             assertThatThrownBy(() -> Entered.accepted(book, 2)).hasMessageContaining("a step follows the last one");
-            assertThat(Books.read(book, reading -> reading.entries().steps("QUOTE"))).isEmpty();
+            assertThat(Books.read(book, reading -> reading.entries().steps("QUOTE", "MQ-2026-00001"))).isEmpty();
         }
     }
 
@@ -96,7 +96,7 @@ class LifeStepsTest {
             Entered.accepted(book, 1);
             book.write(open -> open.erasure().forget("crumb-lane", Entered.step(1).dated())).orElseThrow();
 
-            LifeStep left = Books.read(book, reading -> reading.entries().steps("QUOTE")).getFirst();
+            LifeStep left = Books.read(book, reading -> reading.entries().steps("QUOTE", "MQ-2026-00001")).getFirst();
             assertThat(left.personal()).isEmpty();
             assertThat(left.said()).isEqualTo(Map.of("plan", "quarterly"));
             assertThat(Books.audit(book).findings()).isEmpty();

@@ -1,0 +1,13 @@
+package icequill.cli.visit;
+
+import icequill.cli.terminal.Noun;
+import picocli.CommandLine.Command;
+
+/** The commands on jobs. */
+@Command(name = "job", mixinStandardHelpOptions = true, subcommands = {JobDoneCommand.class, JobListCommand.class,
+        JobOrderCommand.class, JobReadyCommand.class, JobShowCommand.class,
+        JobWithdrawCommand.class}, description = "Sees accepted repairs through: parts, the visit, and whether it is billed. A job is called by the number of its quote.", footerHeading = "%nExamples:%n", footer = {
+                "  icequill job list                                       what waits",
+                "  icequill job order RQ-2026-00001 --expected 2026-05-27  parts are on their way",
+                "  icequill job done RQ-2026-00001 --visit float-switch"})
+public final class JobCommand extends Noun {}
