@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.FinishedDemo;
 import java.io.IOException;
 import java.net.http.HttpResponse;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
