@@ -62,7 +62,7 @@ public final class OwnProcess {
         Path packed = FOLDER.resolve("classes.jar");
         Set<String> names = new HashSet<>();
         try (ZipOutputStream jar = new ZipOutputStream(Files.newOutputStream(packed))) {
-            jar.setLevel(Deflater.BEST_SPEED);
+            jar.setLevel(Deflater.NO_COMPRESSION);
             for (Path folder : path.stream().filter(Files::isDirectory).toList()) {
                 try (Stream<Path> files = Files.walk(folder).filter(file -> !file.equals(folder))) {
                     for (Path file : files.sorted().toList()) {

@@ -22,6 +22,8 @@ final class LocalSearch {
     private static final int SELDOM = 5;
     /** Of so many moves one is that of a whole machine. */
     private static final int MACHINES = 8;
+    /** Of few tasks there are few lists; by then each was met many times over. */
+    private static final int TIMES_EACH = 20;
 
     private final Network network;
     private final Crew crew;
@@ -52,7 +54,8 @@ final class LocalSearch {
         }
         int[] current = list;
         int end = best == null ? 0 : best.end() + best.overstayed();
-        while (best != null && (best.overstayed() > 0 || best.end() > bound) && nodes < most) {
+        int enough = Math.min(most, worthwhile());
+        while (best != null && (best.overstayed() > 0 || best.end() > bound) && nodes < enough) {
             int[] other = random.nextInt(MACHINES) == 0 ? withMachineMoved(current) : withTaskMoved(current);
             if (schedule(other)) {
                 int longer = scheduler.end() + scheduler.overstayed();
@@ -64,6 +67,15 @@ final class LocalSearch {
             }
         }
         return best();
+    }
+
+    /** How many placings can tell anything new: of four tasks there are 24 lists. */
+    private int worthwhile() {
+        long placings = (long) TIMES_EACH * network.size();
+        for (int task = 2; task <= network.size() && placings < Integer.MAX_VALUE; task++) {
+            placings *= task;
+        }
+        return (int) Math.min(Integer.MAX_VALUE, placings);
     }
 
     private @Nullable Sequence best() {
@@ -89,7 +101,7 @@ final class LocalSearch {
     /** Then, at the same length, for less walking. */
     @Nullable
     Sequence leastWalking(int most) {
-        int until = nodes + most;
+        int until = nodes + Math.min(most, worthwhile());
         while (best != null && best.walking() > 0 && nodes < until) {
             if (schedule(withTaskMoved(list))) {
                 keep();

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -140,8 +141,19 @@ class ImportTest {
     }
 
     @ParameterizedTest
-    @EnumSource(Database.class)
+    @EnumSource(value = Database.class, names = "POSTGRESQL")
     void twoProcessesAtOnce_bothAreTakenInWhole(Database database) throws Exception {
+        assertBothTakenInWhole(database);
+    }
+
+    @Tag("long")
+    @ParameterizedTest
+    @EnumSource(value = Database.class, names = "SQLITE")
+    void twoProcessesAtOnceInAFile_bothAreTakenInWhole(Database database) throws Exception {
+        assertBothTakenInWhole(database);
+    }
+
+    private void assertBothTakenInWhole(Database database) throws Exception {
         BookShop shop = BookShop.empty(folder.resolve("shop"), database);
         shop.json("import", shop.folder().resolve("sites/hotel-fernhill.yaml").toString());
         List<Process> both = new ArrayList<>();

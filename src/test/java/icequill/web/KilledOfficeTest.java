@@ -62,7 +62,7 @@ class KilledOfficeTest {
             office.kill();
             assertThat(sent.join()).isNotNull();
         }
-        try (Served office = Served.of(folder)) {
+        try (OpenOffice office = OpenOffice.of(folder)) {
             Visitor owner = office.owner();
             VISITS.forEach(visit -> issue(owner, visit));
             assertThat(owner.json("/papers?kind=invoice&caller=").path("papers")).hasSize(VISITS.size());

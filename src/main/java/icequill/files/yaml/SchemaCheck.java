@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -32,6 +33,22 @@ public final class SchemaCheck {
     private static final SchemaRegistry REGISTRY = SchemaRegistry
             .withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
     private static final Map<String, Schema> READ = new ConcurrentHashMap<>();
+    private static final Remembered<Checked, List<Problem>> KNOWN = new Remembered<>();
+
+    /** A tree that was held against a schema: this one, since to compare it with another takes as long as the check. */
+    private record Checked(Tree tree, String schema) {
+
+        @Override
+        @SuppressWarnings("ReferenceEquality")
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Checked(Tree same, String by) && tree == same && schema.equals(by);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * System.identityHashCode(tree) + schema.hashCode();
+        }
+    }
 
     private SchemaCheck() {
     }
@@ -42,7 +59,8 @@ public final class SchemaCheck {
      * @param schema its resource, from the root of the class path
      */
     public static List<Problem> check(Tree tree, String schema) {
-        return check(tree, READ.computeIfAbsent(schema, SchemaCheck::read));
+        return KNOWN.of(new Checked(tree, schema),
+                () -> List.copyOf(check(tree, READ.computeIfAbsent(schema, SchemaCheck::read))));
     }
 
     /**

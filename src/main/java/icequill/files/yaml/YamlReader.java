@@ -3,6 +3,7 @@ package icequill.files.yaml;
 import icequill.problem.Check;
 import icequill.problem.Code;
 import icequill.problem.Place;
+import icequill.problem.Problem;
 import icequill.problem.Problems;
 import java.io.IOException;
 import java.io.InputStream;
@@ -43,10 +44,33 @@ public final class YamlReader {
     private static final int MOST_BYTES_OF_SEVERAL = 20_000_000;
     private static final int MOST_LEVELS = 20;
 
-    private static final ReadTexts KNOWN = new ReadTexts();
+    /** Longer than any file of rates; what is longer is read anew, so that no more than some megabytes are ever kept. */
+    private static final int LONGEST_KEPT = 50_000;
+    private static final Remembered<Asked, Outcome> KNOWN = new Remembered<>();
 
     /** What YAML itself takes values for, without being told. */
     private static final Set<Tag> PLAIN = Set.of(Tag.MAP, Tag.SEQ, Tag.STR, Tag.INT, Tag.FLOAT, Tag.BOOL, Tag.NULL);
+
+    /**
+     * A text to read.
+     *
+     * @param name of its file, as places show it
+     * @param isSeveral whether more than one document may stand in it
+     */
+    private record Asked(String text, String name, boolean isSeveral) {
+
+        Outcome outcome() {
+            Problems found = new Problems();
+            YamlReader reader = new YamlReader(name, found, isSeveral ? MOST_BYTES_OF_SEVERAL : MOST_BYTES);
+            List<Tree> trees = isSeveral
+                    ? reader.documents(text).stream().flatMap(node -> reader.tree(node, "", 1).stream()).toList()
+                    : reader.parse(text).stream().toList();
+            return new Outcome(trees, found.list());
+        }
+    }
+
+    /** What a text came to, and what is wrong with it. */
+    private record Outcome(List<Tree> trees, List<Problem> problems) {}
 
     private final String name;
     private final Problems problems;
@@ -73,24 +97,18 @@ public final class YamlReader {
     /** The same for a file that may hold several documents, one after the other. */
     public static List<Tree> readAll(Path file, String name, Problems problems) {
         return new YamlReader(name, problems, MOST_BYTES_OF_SEVERAL).text(file)
-                .map(text -> outcome(new ReadTexts.Asked(text, name, true), problems)).orElse(List.of());
+                .map(text -> outcome(new Asked(text, name, true), problems)).orElse(List.of());
     }
 
     /** The same for a text that stands in no file. */
     public static Optional<Tree> parse(String text, String name, Problems problems) {
-        return outcome(new ReadTexts.Asked(text, name, false), problems).stream().findFirst();
+        return outcome(new Asked(text, name, false), problems).stream().findFirst();
     }
 
-    private static List<Tree> outcome(ReadTexts.Asked asked, Problems problems) {
-        ReadTexts.Outcome outcome = KNOWN.of(asked, () -> {
-            Problems found = new Problems();
-            YamlReader reader = new YamlReader(asked.name(), found,
-                    asked.isSeveral() ? MOST_BYTES_OF_SEVERAL : MOST_BYTES);
-            return new ReadTexts.Outcome(asked.isSeveral()
-                    ? reader.documents(asked.text()).stream().flatMap(node -> reader.tree(node, "", 1).stream())
-                            .toList()
-                    : reader.parse(asked.text()).stream().toList(), found.list());
-        });
+    private static List<Tree> outcome(Asked asked, Problems problems) {
+        Outcome outcome = asked.text().length() > LONGEST_KEPT
+                ? asked.outcome()
+                : KNOWN.of(asked, asked::outcome);
         problems.addAll(outcome.problems());
         return outcome.trees();
     }

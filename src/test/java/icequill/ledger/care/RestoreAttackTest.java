@@ -38,7 +38,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class RestoreAttackTest {
 
     @TempDir
-    private Path shop;
+    private static Path shop;
 
     @TempDir
     private Path other;
@@ -190,9 +190,10 @@ class RestoreAttackTest {
 
     @ParameterizedTest
     @EnumSource
-    void backupOfADamagedBook_saysThatItIsForRescueAndIsRefused(Database database) throws IOException {
-        BookPlace place = database.place(shop);
-        Path file = shop.resolve("rescue.backup");
+    void backupOfADamagedBook_saysThatItIsForRescueAndIsRefused(Database database, @TempDir Path damaged)
+            throws IOException {
+        BookPlace place = database.place(damaged);
+        Path file = damaged.resolve("rescue.backup");
         try (Book book = Books.open(place); Connections connections = Connections.to(place)) {
             Books.issue(book, 1).orElseThrow();
             connections.writer().useTransaction(handle -> {
@@ -218,7 +219,8 @@ class RestoreAttackTest {
                 Books.UNHEARD).problems()).isNotEmpty();
     }
 
-    private Path backup() throws IOException {
+    /** Made once for all. */
+    private static Path backup() throws IOException {
         Path file = shop.resolve("monday.backup");
         if (!Files.exists(file)) {
             try (Book book = Books.open(BookPlace.inShop(shop))) {
