@@ -128,9 +128,7 @@ class CombinedInvoiceTest {
     @Test
     void pricesShownWithTax_comeToWhatWasShown() throws IOException {
         BookShop shop = shop(Database.SQLITE, "shop");
-        Path taxes = shop.folder().resolve("pricing/taxes.yaml");
-        Files.writeString(taxes, Files.readString(taxes).replace("    system: sales-tax\n",
-                "    system: sales-tax\n    pricesIncludeTax: true\n"));
+        withTax(shop);
 
         shop.json("invoice", "issue", "may", "june", "july", "--together", "--date", "2026-07-10");
 
@@ -144,6 +142,61 @@ class CombinedInvoiceTest {
                 .containsOnlyOnce("Our prices are shown with tax.")
                 .contains("what was shown with the tax, less what it comes to without it");
         assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    /** 1.10 three times at 7 %: 0.231 of tax on one invoice, where each by itself would bear 0.08. */
+    @Test
+    void threeOfOneTenEach_bearTheTaxOfTheirSum() throws IOException {
+        BookShop shop = shop(Database.SQLITE, "shop");
+        for (String id : List.of("first", "second", "third")) {
+            shop.json("import", shop.write("own/" + id + ".yaml", """
+                    format: 1
+                    form: sale
+                    id: %s
+                    site: quay
+                    sold: {on: 2026-07-09, way: shipped}
+                    lines:
+                      - {text: Clip, class: parts, price: 1.10}
+                    """.formatted(id)).toString());
+        }
+
+        shop.json("invoice", "issue", "first", "second", "third", "--together", "--date", "2026-07-10");
+
+        JsonNode amounts = shop.json("show", NUMBER).path("paper").path("amounts");
+        assertThat(amounts.path("net").asString()).isEqualTo("3.30");
+        assertThat(amounts.path("tax").asString()).isEqualTo("0.23");
+        assertThat(amounts.path("gross").asString()).isEqualTo("3.53");
+    }
+
+    /**
+     * 150.00 as shown are 137.77 and 12.23. Of the line of 98.00, 90.01 without its tax, 45.00 go back, and 3.99 (8.875 % are 3.99375);
+     * then all the rest, 92.77 and 8.24: to the cent what was shown.
+     */
+    @Test
+    void creditByAmount_ofPricesShownWithTax_comesToWhatWasShown() throws IOException {
+        BookShop shop = shop(Database.SQLITE, "shop");
+        withTax(shop);
+        shop.json("invoice", "issue", "may", "--date", "2026-07-10");
+
+        JsonNode part = credit(shop, "--lines", "2", "--amount", "45.00");
+        assertThat(shop.problems("credit", "issue", NUMBER, "--lines", "2", "--amount", "45.02", "--reason", "Late.",
+                "--date", "2026-07-12")).singleElement().asString().contains("up to the 45.01 that are left of it");
+        JsonNode rest = credit(shop);
+
+        assertThat(part.path("gross").asString()).isEqualTo("-48.99");
+        assertThat(rest.path("gross").asString()).isEqualTo("-101.01");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    private static JsonNode credit(BookShop shop, String... part) {
+        return shop.json(with(part, "credit", "issue", NUMBER, "--reason", "Late.", "--date", "2026-07-12"))
+                .path("papers").get(0);
+    }
+
+    private static void withTax(BookShop shop) throws IOException {
+        Path taxes = shop.folder().resolve("pricing/taxes.yaml");
+        Files.writeString(taxes, Files.readString(taxes).replace("    system: sales-tax\n",
+                "    system: sales-tax\n    pricesIncludeTax: true\n"));
     }
 
     /**
