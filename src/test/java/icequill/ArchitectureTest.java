@@ -176,7 +176,7 @@ class ArchitectureTest {
         room(arrows, "answer.entry", "");
         room(arrows, "answer.site", "files.answer render.words agreement party explain");
         room(arrows, "answer.register", "answer");
-        room(arrows, "answer.paper", "answer ledger.papers files.answer");
+        room(arrows, "answer.paper", "answer ledger.papers files.answer money");
         // money, because prices are shown before and after
         room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer money explain");
         // ledger.entries, because a history tells whether a visit was planned or withdrawn; money, because visits earn it

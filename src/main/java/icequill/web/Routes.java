@@ -19,6 +19,7 @@ import icequill.web.rates.RaisePage;
 import icequill.web.rates.TryPage;
 import icequill.web.rates.VersionsPage;
 import icequill.web.run.AuditPage;
+import icequill.web.run.DuePage;
 import icequill.web.run.ImportPage;
 import icequill.web.run.IssueAllPage;
 import icequill.web.run.RunPage;
@@ -57,6 +58,9 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         IssueAllPage issue = new IssueAllPage(runs);
         get("/today/issue", issue);
         post("/today/issue", issue);
+        DuePage due = new DuePage(runs);
+        get("/today/due", due);
+        post("/today/due", due);
         get("/visits/{visit}", new VisitPage());
         get("/visits/{visit}/timetable", new TimetablePage());
         post("/visits/{visit}/issue", new VisitIssue());

@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 
 /** The commands on invoices. */
 @Command(name = "invoice", mixinStandardHelpOptions = true, subcommands = {InvoiceDraftCommand.class,
+        InvoiceDueCommand.class,
         InvoiceIssueCommand.class, InvoiceListCommand.class, InvoiceReissueCommand.class,
         InvoiceShowCommand.class}, description = "Bills visits and the installments of agreements.", footerHeading = "%nExamples:%n", footer = {
                 "  icequill invoice draft late-call             a draft to look at",

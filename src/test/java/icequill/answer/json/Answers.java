@@ -32,6 +32,7 @@ import icequill.answer.history.VisitEarnings;
 import icequill.answer.history.VisitListSheet;
 import icequill.answer.job.JobList;
 import icequill.answer.job.JobSheet;
+import icequill.answer.paper.DueInstallments;
 import icequill.answer.paper.IssuedPapers;
 import icequill.answer.paper.PaperCopies;
 import icequill.answer.paper.PaperList;
@@ -79,6 +80,7 @@ final class Answers {
         all.put("problems", ProblemReport.class);
         all.put("written-paper", WrittenPaper.class);
         all.put("issued-papers", IssuedPapers.class);
+        all.put("due-installments", DueInstallments.class);
         all.put("found-papers", PaperList.class);
         all.put("quotes", QuoteList.class);
         all.put("quote-standing", QuoteStanding.class);

@@ -1,0 +1,65 @@
+package icequill.plans;
+
+import icequill.agreement.Installment;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Which payments of an agreement are to be billed.
+ *
+ * @param ready in their order
+ * @param waiting those of visits that were to be done and are not recorded as done, where each visit is paid when it is done
+ */
+public record DuePayments(List<Installment> ready, List<Installment> waiting) {
+
+    private static final DuePayments NONE = new DuePayments(List.of(), List.of());
+
+    public DuePayments {
+        ready = List.copyOf(ready);
+        waiting = List.copyOf(waiting);
+    }
+
+    /**
+     * Those that are due up to a day, ask for something and are not billed; none of an agreement that nobody accepted. With what was
+     * billed added to what is billed, the same day gives none.
+     *
+     * @param billed their numbers, from 1
+     * @param done days on which planned visits were done
+     */
+    public static DuePayments of(WholeAgreement agreement, Set<Integer> billed, List<LocalDate> done, LocalDate day) {
+        if (agreement.request().accepted().isEmpty()) {
+            return NONE;
+        }
+        List<Installment> all = agreement.payments();
+        List<Installment> due = all.stream().filter(payment -> !payment.due().isAfter(day))
+                .filter(agreement::isPayable).filter(payment -> !billed.contains(payment.number())).toList();
+        return agreement.request().scope().billing().isPresent()
+                ? new DuePayments(due, List.of())
+                : whenDone(all, due, done);
+    }
+
+    /** A visit that was done is that of the payment to whose day it is nearest. */
+    private static DuePayments whenDone(List<Installment> all, List<Installment> due, List<LocalDate> done) {
+        List<Installment> ready = new ArrayList<>();
+        List<Installment> waiting = new ArrayList<>();
+        Set<Integer> paid = done.stream().flatMap(visit -> nearest(all, visit).stream()).map(Installment::number)
+                .collect(Collectors.toSet());
+        due.forEach(payment -> (paid.contains(payment.number()) ? ready : waiting).add(payment));
+        return new DuePayments(ready, waiting);
+    }
+
+    private static Optional<Installment> nearest(List<Installment> all, LocalDate visit) {
+        return all.stream().min(Comparator.comparingLong((Installment payment) -> away(payment.due(), visit))
+                .thenComparing(Installment::number));
+    }
+
+    private static long away(LocalDate one, LocalDate other) {
+        return Math.abs(ChronoUnit.DAYS.between(one, other));
+    }
+}
