@@ -56,7 +56,7 @@ class ArchitectureTest {
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "account", "work",
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
-            "papers", "life.quote", "life.job");
+            "papers", "life.quote", "life.job", "life.call");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
             "forecast.fit",
@@ -123,6 +123,8 @@ class ArchitectureTest {
                 "plans visits request document tax pricer rates agreement work account party explain money");
         room(arrows, "life.quote", "");
         room(arrows, "life.job", "");
+        // work, because a call is a visit's reason and its order; money, because who allows more says how much
+        room(arrows, "life.call", "work money");
         room(arrows, "files.disk", "files.yaml");
         room(arrows, "files.yaml", "party money");
         // party, because papers of earlier books name their language in words
@@ -134,7 +136,7 @@ class ArchitectureTest {
                 "files.disk files.yaml forecast.inputs forecast.effects forecast tax rates agreement work party"
                         + " explain money");
         room(arrows, "files.form",
-                "files.pricing files.answer files.yaml files.disk request forecast.inputs forecast.fit pricer"
+                "files.pricing files.answer files.yaml files.disk life.call request forecast.inputs forecast.fit pricer"
                         + " agreement work account party explain money");
         room(arrows, "render.limits", "");
         room(arrows, "render.words", "work party explain money");
@@ -163,7 +165,7 @@ class ArchitectureTest {
         room(arrows, "shop",
                 "ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"
                         + " files.paper files.yaml files.disk papers outlook plans visits request document"
-                        + " life.quote life.job forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
+                        + " life.call life.quote life.job forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
         room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");
         room(arrows, "answer.price", "render.words document work party explain");
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
@@ -172,7 +174,9 @@ class ArchitectureTest {
                 "answer.amounts answer.forecast answer.price ledger ledger.care ledger.find ledger.papers ledger.entries ledger.trail"
                         + " render.words files.answer files.form files.yaml files.disk outlook plans visits document forecast"
                         + " forecast.stops tax pricer planner rates agreement work account party explain money");
-        room(arrows, "answer.today", "files.answer render.words");
+        // shop, because a row of a list is made of a call of the book
+        room(arrows, "answer.call", "answer.history shop files.answer render.words life.call work explain");
+        room(arrows, "answer.today", "answer.call files.answer render.words");
         room(arrows, "answer.entry", "");
         room(arrows, "answer.site", "files.answer render.words agreement party explain");
         room(arrows, "answer.register", "answer");
@@ -194,7 +198,7 @@ class ArchitectureTest {
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
         room(arrows, "office.billing",
-                "office.writing answer.register answer answer.paper shop ledger ledger.papers ledger.entries files.form files.yaml papers plans"
+                "office.writing answer.register answer answer.paper shop ledger ledger.papers ledger.entries files.form files.yaml life.call papers plans"
                         + " visits request document agreement work account party explain money");
         room(arrows, "office.register",
                 "office.billing answer.register answer.shown answer shop ledger ledger.papers ledger.entries files.answer files.form files.yaml"
@@ -204,20 +208,24 @@ class ArchitectureTest {
                         + " plans visits request document forecast.inputs work party");
         room(arrows, "office.asking",
                 "office.billing office answer.entry answer shop ledger ledger.papers ledger.entries ledger.trail render.words files.form"
-                        + " files.yaml files.disk request rates work party explain");
+                        + " files.yaml files.disk life.call request rates work party explain money");
         // ledger.find, because names are compared as papers are found
         // pricer, tax and money, because earnings and prices that are tried are summed up; account, because cards cost
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
-                + " answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
+                + " answer.call answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
                 + " outlook plans visits request document tax pricer rates agreement work account party explain money");
+        // account and papers, because what a customer owes is said while he calls
+        room(arrows, "office.call",
+                "office.care office.register answer.call answer.history shop ledger ledger.entries ledger.find ledger.trail"
+                        + " files.form render.words life.call papers visits rates agreement work account party");
         room(arrows, "office.quoting",
                 "office.care office.register office.billing office.writing answer.quote answer.shown"
                         + " life.quote money explain answer.forecast answer.history answer shop ledger ledger.papers ledger.entries"
                         + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"
                         + " party answer.job life.job");
         room(arrows, "office.demo",
-                "office office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
+                "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money");
         room(arrows, "web.door", "party");
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
@@ -227,6 +235,8 @@ class ArchitectureTest {
         room(arrows, "web.visit",
                 "web.page office office.asking office.billing office.care office.register answer answer.entry render.words"
                         + " answer.history answer.price request shop explain");
+        room(arrows, "web.call",
+                "web.page office.call office.care office.register answer.call answer.register explain");
         // render.view, because ways of care are drawn as on their papers; files.yaml, because it knows the languages there are words for
         room(arrows, "web.offer", "web.page office.quoting office.care office.billing office.register answer.quote"
                 + " answer.job life.quote life.job agreement document"
@@ -237,8 +247,8 @@ class ArchitectureTest {
                 "web.page web.door office office.asking office.billing office.care office.register answer answer.paper"
                         + " answer.price answer.today files.disk shop party");
         room(arrows, "web",
-                "web.offer web.run web.rates web.visit web.page web.door office.quoting office.billing office.care office.register answer"
-                        + " answer.history answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
+                "web.offer web.run web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
+                        + " office.register answer answer.call answer.history answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
                         + " files.disk shop request explain");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
@@ -247,7 +257,7 @@ class ArchitectureTest {
         room(arrows, "cli.register",
                 "cli.terminal office.care office.register office answer.history answer.site answer shop request document");
         room(arrows, "cli.visit",
-                "cli.terminal office.asking office.quoting office.care office.billing office answer.history answer.job answer shop request"
+                "cli.terminal office.asking office.call office.quoting office.care office.billing office answer.call answer.history answer.job answer shop request"
                         + " life.job explain");
         room(arrows, "cli.offer",
                 "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request"

@@ -18,6 +18,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.work.PurchaseOrder;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -93,6 +94,14 @@ public final class BookForms implements FormSource {
     public Validated<List<SoldAhead>> soldAhead(String site) {
         return asked("what was sold ahead at site \"" + site + "\"",
                 reading -> Validated.valid(SoldAhead.at(reading, site, paper -> true)), List.of());
+    }
+
+    @Override
+    public Validated<Optional<PurchaseOrder>> orderOfCall(String id) {
+        return asked("call \"" + id + "\"", reading -> book.ratesInUse().settings().shop()
+                .map(shop -> new BookedCalls(shop, reading)).filter(calls -> calls.has(id))
+                .map(calls -> calls.find(id).map(call -> Optional.of(call.state().known().order())))
+                .orElseGet(() -> Validated.valid(Optional.empty())), Optional.empty());
     }
 
     /** The agreements for a site, alone or among several, the forgotten among them. */

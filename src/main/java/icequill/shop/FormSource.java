@@ -5,6 +5,7 @@ import icequill.files.form.FormKind;
 import icequill.files.form.StoredForms;
 import icequill.party.Customer;
 import icequill.problem.Validated;
+import icequill.work.PurchaseOrder;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,6 +33,9 @@ public interface FormSource {
 
     /** What was sold ahead at a site and billed, by the site's id, the oldest first. */
     Validated<List<SoldAhead>> soldAhead(String site);
+
+    /** What the customer ordered by a call, with the limit as it was allowed last; empty when there is no call of that id. */
+    Validated<Optional<PurchaseOrder>> orderOfCall(String id);
 
     /** The ids of all of a kind, for a message about an unknown one. */
     Validated<List<String>> ids(FormKind kind);

@@ -15,6 +15,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import icequill.work.PurchaseOrder;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -103,6 +104,12 @@ public record PastForms(PastEntries then, Reading open, Instant issued) implemen
 
     private static boolean isMaintenance(RequestEntry entry) {
         return !entry.isForgotten() && entry.kind().equals(FormKind.MAINTENANCE_REQUEST.key());
+    }
+
+    /** What was allowed of it stands on the paper. */
+    @Override
+    public Validated<Optional<PurchaseOrder>> orderOfCall(String id) {
+        return Validated.valid(Optional.empty());
     }
 
     @Override

@@ -32,6 +32,7 @@ import icequill.party.Sourcing;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.rates.RateSchedule;
 import icequill.rates.Rates;
 import icequill.request.AgreementRequest;
@@ -39,6 +40,7 @@ import icequill.request.BrushingRequest;
 import icequill.request.PlanRequest;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxRules;
+import icequill.work.PurchaseOrder;
 import icequill.work.Sale;
 import icequill.work.Visit;
 import java.nio.file.Path;
@@ -276,6 +278,11 @@ public final class ShopFolder {
     /** All forms of a file, which may hold several; one that does not say its kind is reported and left out. */
     public List<Form> forms(Path file) {
         return finder.forms(file);
+    }
+
+    /** What the customer ordered by a call of the book, with the limit as it was allowed last. */
+    Validated<Optional<PurchaseOrder>> orderOfCall(String id) {
+        return book.orderOfCall(id);
     }
 
     /** The agreements for a site: those that were given, and those of the book that they do not take the place of. */

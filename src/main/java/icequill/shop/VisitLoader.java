@@ -9,21 +9,20 @@ import icequill.pricer.Pricer;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Rates;
-import icequill.request.AgreementRequest;
 import icequill.tax.BlockTax;
 import icequill.tax.TaxCalculator;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxedVisit;
-import icequill.visits.AgreementInForce;
 import icequill.visits.CreditedDiagnosis;
 import icequill.visits.VisitContext;
 import icequill.visits.VisitTerms;
 import icequill.work.Block;
+import icequill.work.Call;
+import icequill.work.PurchaseOrder;
 import icequill.work.Visit;
 import icequill.work.VisitLine;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -83,11 +82,13 @@ public record VisitLoader(ShopFolder folder) {
         Optional<Rates> rates = folder.schedule()
                 .flatMap(schedule -> problems.take(schedule.asOf(day.apply(written), site)))
                 .map(prices -> folder.shown(prices, place));
+        Visit asked = ordered(written, problems);
         Visit visit = rates.filter(prices -> crediting)
-                .map(prices -> site.map(where -> paidAhead(written, where, problems)).orElse(written))
-                .map(free -> credited(free, rates.orElseThrow(), day, problems)).orElse(written);
+                .map(prices -> site.map(where -> paidAhead(asked, where, problems)).orElse(asked))
+                .map(free -> credited(free, rates.orElseThrow(), day, problems)).orElse(asked);
         Optional<VisitTerms> terms = site
-                .map(where -> new VisitTerms(visit, where, inForce(where, visit.day(), problems)).ordered());
+                .map(where -> new VisitTerms(visit, where,
+                        new AgreementsInForce(folder).of(where, visit.day(), problems)).ordered());
         Optional<PricedVisit> priced = terms.flatMap(found -> rates.flatMap(prices -> price(found, prices, problems)));
         if (priced.isEmpty() || place.isEmpty()) {
             return Optional.empty();
@@ -97,6 +98,15 @@ public record VisitLoader(ShopFolder folder) {
                 visit.day());
         return Optional.of(new VisitContext(shop, site.orElseThrow(), terms.orElseThrow().visit(), rates.orElseThrow(),
                 taxed, terms.orElseThrow()));
+    }
+
+    /** With the limit of the call that it answers, as it was allowed last; the number of the order may have come later. */
+    private Visit ordered(Visit visit, Problems problems) {
+        return visit.call().flatMap(Call::id).flatMap(call -> problems.take(folder.orderOfCall(call)))
+                .flatMap(order -> order).map(order -> visit.ordered(new PurchaseOrder(
+                        visit.order().purchaseOrder().or(order::purchaseOrder), order.limit(), order.approver(),
+                        visit.order().place())))
+                .orElse(visit);
     }
 
     /** The visit less what the diagnosis that it names charged; itself where that cannot be, which is reported. */
@@ -127,24 +137,6 @@ public record VisitLoader(ShopFolder folder) {
                                         .map(block -> new Block.Held(sale.id(), sale.day(), own.text(), sold.paid(),
                                                 block, used, place.blocks() == BlockTax.AT_USE)))
                                 .findFirst()));
-    }
-
-    /** The agreements of a site that run on a day, by id. */
-    private List<AgreementInForce> inForce(Site site, LocalDate day, Problems problems) {
-        List<AgreementInForce> found = new ArrayList<>();
-        for (Form form : folder.agreementsAt(site.id())) {
-            folder.agreement(form).stream().flatMap(request -> request.sites().stream())
-                    .filter(request -> request.part().isEmpty() || request.scope().site().equals(site.id()))
-                    .filter(request -> request.isInForce(day)).findFirst()
-                    .flatMap(request -> inForce(request, site, day, problems)).ifPresent(found::add);
-        }
-        return found;
-    }
-
-    private Optional<AgreementInForce> inForce(AgreementRequest request, Site site, LocalDate day, Problems problems) {
-        return folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(request.priced(), Optional.of(site))))
-                .flatMap(rates -> problems.take(rates.tier(request.tier()))
-                        .map(tier -> AgreementInForce.on(day, request, tier, rates, site)));
     }
 
     /**

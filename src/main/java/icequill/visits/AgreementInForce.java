@@ -9,10 +9,12 @@ import icequill.problem.Problem;
 import icequill.rates.ClassDiscount;
 import icequill.rates.Rates;
 import icequill.request.AgreementRequest;
+import icequill.work.Band;
 import icequill.work.Finding;
 import icequill.work.Outcome;
 import icequill.work.Visit;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
@@ -41,6 +43,21 @@ public record AgreementInForce(AgreementRequest request, Tier tier, Rates rates,
                 tier.place());
     }
 
+    /**
+     * How soon somebody comes after a call.
+     *
+     * @param today the rates of the day of the call, by whose hours its band is told
+     * @param machine that it is about; empty where that is not known
+     * @return empty where it is about a machine that the agreement is not for, or nothing is promised for such hours
+     */
+    public Optional<PromisedResponse> response(ZonedDateTime called, Rates today, Optional<String> machine) {
+        Band band = today.labor().week().at(called.toLocalDateTime());
+        return machine.filter(id -> !machines.contains(id)).isPresent()
+                ? Optional.empty()
+                : Optional.ofNullable(tier.response().get(band.id())).map(
+                        hours -> new PromisedResponse(number(), tier.name(), band, hours, called.plusHours(hours)));
+    }
+
     /** Whether it is for any machine that a visit was to, or the visit was to none. */
     boolean reaches(Visit visit) {
         return visit.findings().isEmpty()
@@ -67,7 +84,8 @@ public record AgreementInForce(AgreementRequest request, Tier tier, Rates rates,
                 .anyMatch(done -> done.outcome() == Outcome.CHARGED && scope.contains(done.task()));
     }
 
-    String number() {
+    /** By which its papers know it. */
+    public String number() {
         return request.number();
     }
 }

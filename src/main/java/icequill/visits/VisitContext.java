@@ -80,13 +80,13 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
 
     /** The same, or that it costs more than the customer allows. */
     public Validated<VisitContext> withinLimit() {
-        return SpendingLimit.exceeded(taxed.priced(), visit.order()).map(Validated::<VisitContext>invalid)
+        return SpendingLimit.exceeded(taxed.priced(), visit).map(Validated::<VisitContext>invalid)
                 .orElseGet(() -> Validated.valid(this));
     }
 
     /** What does not stop the work but should be known: a limit exceeded, an agreement that was not applied. */
     public List<Problem> notices() {
-        return Stream.concat(SpendingLimit.exceeded(taxed.priced(), visit.order()).stream(), terms.notices().stream())
+        return Stream.concat(SpendingLimit.exceeded(taxed.priced(), visit).stream(), terms.notices().stream())
                 .toList();
     }
 }

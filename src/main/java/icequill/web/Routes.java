@@ -1,6 +1,10 @@
 package icequill.web;
 
 import icequill.office.quoting.QuotedPaper;
+import icequill.web.call.CallEntryPage;
+import icequill.web.call.CallPage;
+import icequill.web.call.CallStep;
+import icequill.web.call.CallsPage;
 import icequill.web.door.Door;
 import icequill.web.offer.JobPage;
 import icequill.web.offer.JobsPage;
@@ -66,6 +70,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         post("/visits/{visit}/issue", new VisitIssue());
         post("/visits/{visit}/approve", new VisitApproval());
         back("/visits/{visit}", "/issue", "/approve");
+        calls();
         quotes();
         get("/papers", new PapersPage());
         get("/papers/{number}", new PaperPage());
@@ -99,6 +104,19 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/runs/{run}", run);
         routes.post("/runs/{run}", context -> handler.repeat(context, run.stopping()));
         routes.post("/language", context -> handler.choose(context, door));
+    }
+
+    private void calls() {
+        CallEntryPage entry = new CallEntryPage();
+        get("/calls", new CallsPage());
+        get("/calls/new", entry);
+        post("/calls/new", entry);
+        get("/calls/{call}", new CallPage());
+        post("/calls/{call}/plan", CallStep.PLAN);
+        post("/calls/{call}/approve", CallStep.APPROVE);
+        post("/calls/{call}/close", CallStep.CLOSE);
+        post("/calls/{call}/withdraw", CallStep.WITHDRAW);
+        back("/calls/{call}", "/plan", "/approve", "/close", "/withdraw");
     }
 
     private void quotes() {

@@ -116,7 +116,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 SalesTaxEncoding.PLAIN);
         ZonedDateTime arrived = ZonedDateTime.of(2026, 5, 13, 16, 20, 0, 0, zone);
         VisitSummary attended = new VisitSummary("V-7", "Mill Lane", Optional.of("0042"), address,
-                Optional.of(new Call("Noor", arrived.minusHours(3), "No <ice>.", Optional.of(arrived.plusHours(1)))),
+                Optional.of(new Call(Optional.empty(), "Noor", arrived.minusHours(3), "No <ice>.",
+                        Optional.of(arrived.plusHours(1)))),
                 new PurchaseOrder(Optional.of("PO-9"), Optional.of(amount("400")), Optional.of("Noor"), Place.NOWHERE),
                 arrived,
                 arrived.plusMinutes(105),

@@ -43,7 +43,8 @@ class BrowserTest {
             "--disable-background-networking");
     private static final List<String> RULES = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
     private static final List<String> PAGES = List.of("/today", "/sites", "/sites?find=nothing-at-all",
-            "/sites/hotel-fernhill", "/visits", "/visits/warranty-pump-bakery", "/visits/late-call",
+            "/sites/hotel-fernhill", "/calls", "/calls/new", "/calls/new?site=hotel-fernhill", "/calls/new?site=crumb-lane-bakery",
+            "/calls/hotel-fernhill-2026-06-10", "/calls/hotel-fernhill-2026-06-10?", "/visits", "/visits/warranty-pump-bakery", "/visits/late-call",
             "/sites/hotel-fernhill/visit", "/visits/warranty-pump-bakery/change",
             "/visits/warranty-pump-bakery/withdraw", "/papers", "/papers/INV-2026-00001",
             "/papers/INV-2026-00001/credit",
@@ -82,6 +83,8 @@ class BrowserTest {
                 "warranty-pump-bakery", "over-midnight-hotel");
         run("invoice", "issue", "late-call", "--date", "2026-05-14");
         run("quote", "issue", office.shop().resolve("quotes/float-switch.yaml").toString(), "--date", "2026-05-14");
+        run("call", "take", "hotel-fernhill", "--by", "Bram", "--symptom", "No ice.", "--at", "2026-06-10T09:00", "--machine",
+                "lobby-bar", "--limit", "300");
         playwright = Playwright
                 .create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         browser = playwright.chromium()
@@ -381,6 +384,61 @@ class BrowserTest {
         assertThat(page.locator("#askedBy").inputValue()).isEqualTo("Mrs. Baker");
         other.navigate(office.address() + "/visits");
         other.locator(".begun button").click();
+    }
+
+    /** From the telephone to the closed call, and the visit's page asks for nothing that the call has said; all of it by the keyboard alone. */
+    @Test
+    void call_isTakenPlannedDoneAndClosedByKeyboardAlone() {
+        String call = "/calls/hotel-fernhill-2026-12-30";
+        page.navigate(office.address() + "/today");
+        tabTo("main a[href='/calls/new']");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/calls/new");
+        tabTo("a[href='/calls/new?site=hotel-fernhill']");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/calls/new?site=hotel-fernhill");
+        assertThat(page.locator("main section").textContent()).contains("A-2026-002", "24 h");
+        type("#by", "Bram");
+        type("#symptom", "No ice since breakfast.");
+        tabTo("main form details > summary");
+        page.keyboard().press("Enter");
+        type("#atTime", "8:30");
+        tabTo("main form button.act");
+        page.keyboard().press("Enter");
+        page.waitForURL("**" + call);
+        assertThat(page.locator("main").textContent()).contains("December 31, 2026, 8:30", "still time");
+
+        type("#person", "Ada Quill");
+        type("#planTime", "25:00");
+        page.keyboard().press("Enter");
+        page.waitForURL("**" + call + "/plan");
+        assertThat(page.locator("#person").inputValue()).isEqualTo("Ada Quill");
+        assertThat(violations("faulty plan", new AxeBuilder(page).withTags(RULES))).isEmpty();
+        type("#planTime", "9:30");
+        page.keyboard().press("Enter");
+        page.waitForURL("**" + call);
+        assertThat(page.locator(".lead").textContent()).contains("planned");
+
+        tabTo("a[href='/sites/hotel-fernhill/visit?call=hotel-fernhill-2026-12-30']");
+        page.keyboard().press("Enter");
+        page.waitForURL("**/visit?call=*");
+        assertThat(page.locator("#symptom").inputValue()).isEqualTo("No ice since breakfast.");
+        assertThat(page.locator("#askedBy").inputValue()).isEqualTo("Bram");
+        assertThat(page.locator("#person0name").inputValue()).isEqualTo("Ada Quill");
+        type("#person0from", "9:40");
+        type("#person0to", "10:20");
+        page.keyboard().press("Control+Enter");
+        page.waitForURL("**/visits/hotel-fernhill-2026-12-30");
+        tabTo("main a[href='" + call + "']");
+        page.keyboard().press("Enter");
+        page.waitForURL("**" + call);
+        assertThat(page.locator("main").textContent()).contains("1\u00a0h\u00a010\u00a0min; kept");
+        tabTo("form[action='" + call + "/close'] button");
+        page.keyboard().press("Enter");
+        page.waitForURL("**" + call);
+        assertThat(page.locator(".lead").textContent()).contains("closed");
+        assertThat(violations("closed", new AxeBuilder(page).withTags(RULES))).isEmpty();
+        assertThat(complaints).as("but that of the faulty plan").singleElement().asString().contains("422");
     }
 
     private void type(String field, String text) {

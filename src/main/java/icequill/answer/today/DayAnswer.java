@@ -1,5 +1,6 @@
 package icequill.answer.today;
 
+import icequill.answer.call.CallRow;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
@@ -10,10 +11,11 @@ import java.util.List;
  * @param late visits that were planned for before the day and are neither recorded as done nor withdrawn
  * @param planned visits from the day on, for a week
  * @param unbilled visits that are done and have no invoice that stands
+ * @param calls to which nobody went yet
  * @param lapsing quotes whose last day is within a week
  */
 public record DayAnswer(LocalDate day, List<Attendance> late, List<Attendance> planned, List<Attendance> unbilled,
-        List<LapsingQuote> lapsing) {
+        List<CallRow> calls, List<LapsingQuote> lapsing) {
 
     /**
      * A visit.
@@ -42,11 +44,12 @@ public record DayAnswer(LocalDate day, List<Attendance> late, List<Attendance> p
         late = List.copyOf(late);
         planned = List.copyOf(planned);
         unbilled = List.copyOf(unbilled);
+        calls = List.copyOf(calls);
         lapsing = List.copyOf(lapsing);
     }
 
     /** Whether nothing waits. */
     public boolean isFree() {
-        return late.isEmpty() && planned.isEmpty() && unbilled.isEmpty() && lapsing.isEmpty();
+        return late.isEmpty() && planned.isEmpty() && unbilled.isEmpty() && calls.isEmpty() && lapsing.isEmpty();
     }
 }

@@ -1,5 +1,6 @@
 package icequill.answer.today;
 
+import icequill.answer.call.CallRow;
 import icequill.answer.today.DayAnswer.Attendance;
 import icequill.answer.today.DayAnswer.LapsingQuote;
 import icequill.files.answer.Sheet;
@@ -17,6 +18,10 @@ public record DaySheet(DayAnswer data, Sentences sentences) implements Sheet {
         if (data.isFree()) {
             lines.add(sentences.word("today.free"));
         }
+        if (!data.calls().isEmpty()) {
+            lines.add(sentences.word("today.calls"));
+            data.calls().forEach(call -> lines.add("  " + call(call)));
+        }
         visits("today.late", data.late(), lines);
         visits("today.planned", data.planned(), lines);
         visits("today.unbilled", data.unbilled(), lines);
@@ -32,6 +37,15 @@ public record DaySheet(DayAnswer data, Sentences sentences) implements Sheet {
             lines.add(sentences.word(key));
             visits.forEach(visit -> lines.add("  " + visit(visit)));
         }
+    }
+
+    private String call(CallRow call) {
+        Formats formats = sentences.formats();
+        return formats.day(call.at().toLocalDate()) + ", " + formats.time(call.at().toLocalTime()) + ": "
+                + call.siteName() + ", " + call.symptom()
+                + call.plan().map(plan -> "; " + plan.person() + ", " + formats.day(plan.at().toLocalDate()) + ", "
+                        + formats.time(plan.at().toLocalTime())).orElse("")
+                + " (" + call.call().orElse("") + ")";
     }
 
     private String visit(Attendance visit) {

@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "names", hidden = true, mixinStandardHelpOptions = true, description = "Lists names of the book, one a line, for the completion of shells.", footerHeading = "%nExample:%n", footer = "  icequill names site")
 public final class NamesCommand extends BookCommand {
 
-    @Parameters(paramLabel = "KIND", description = "customer, site, visit, agreement or quoted.")
+    @Parameters(paramLabel = "KIND", description = "customer, site, call, visit, agreement or quoted.")
     private String kind = "";
 
     public NamesCommand(Clock clock) {

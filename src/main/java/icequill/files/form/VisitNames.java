@@ -9,10 +9,11 @@ import java.util.stream.Stream;
 /**
  * The names that a visit's stored form has, read without holding it against its schema: lists go through all visits of a book.
  *
+ * @param call that it answers, by id
  * @param caller who asked for it
  * @param machines by id, that something was done at or put into
  */
-public record VisitNames(Optional<String> caller, List<String> people, List<String> machines) {
+public record VisitNames(Optional<String> call, Optional<String> caller, List<String> people, List<String> machines) {
 
     public VisitNames {
         people = List.copyOf(people);
@@ -26,7 +27,8 @@ public record VisitNames(Optional<String> caller, List<String> people, List<Stri
      */
     public static VisitNames of(String data) {
         Map<String, Object> form = Json.map(data);
-        return new VisitNames(form.get("asked") instanceof Map<?, ?> asked ? text(asked, "by") : Optional.empty(),
+        Map<?, ?> asked = form.get("asked") instanceof Map<?, ?> told ? told : Map.of();
+        return new VisitNames(text(asked, "call"), text(asked, "by"),
                 rows(form, "people").flatMap(person -> text(person, "name").stream()).toList(),
                 Stream.of("machines", "lines").flatMap(key -> rows(form, key))
                         .flatMap(row -> text(row, "machine").stream()).distinct().toList());

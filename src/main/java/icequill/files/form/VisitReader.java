@@ -115,7 +115,7 @@ public final class VisitReader {
 
     private Optional<Call> call(Fields entry) {
         return times.at(entry, "at")
-                .map(at -> new Call(entry.text("by").orElse(""), at, entry.text("symptom").orElse(""),
+                .map(at -> new Call(entry.id("call"), entry.text("by").orElse(""), at, entry.text("symptom").orElse(""),
                         times.at(entry, "promised")));
     }
 

@@ -177,6 +177,11 @@ public final class Entries {
         return new LifeRows(handle).last(kind);
     }
 
+    /** What happened to all of a kind, by id and in order. */
+    public List<LifeStep> steps(String kind) {
+        return new LifeRows(handle).all(kind);
+    }
+
     /** What happened to all that lives at a site, by kind and id. */
     public List<LifeStep> stepsAt(String site) {
         return new LifeRows(handle).atSite(site);

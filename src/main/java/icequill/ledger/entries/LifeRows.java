@@ -43,6 +43,11 @@ record LifeRows(Handle handle) {
                 .bind("id", id).mapTo(Row.class).map(Row::step).list();
     }
 
+    List<LifeStep> all(String kind) {
+        return handle.createQuery(SELECT + "WHERE kind = :kind" + ORDER).bind("kind", kind).mapTo(Row.class)
+                .map(Row::step).list();
+    }
+
     List<LifeStep> atSite(String site) {
         return handle.createQuery(SELECT + "WHERE site_id = :site" + ORDER).bind("site", site).mapTo(Row.class)
                 .map(Row::step).list();

@@ -23,6 +23,8 @@ import icequill.render.words.Sentences;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.BookForms;
+import icequill.shop.BookedCalls;
+import icequill.shop.FreeId;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
 import icequill.shop.ShopFolder;
@@ -41,8 +43,6 @@ public final class AskingOffice {
 
     private static final int LAST_VISITS = 10;
     private static final int MOST_PEOPLE = 9;
-    /** What is left of an id for the site's, beside a day and a number. */
-    private static final int SITE_PART = 45;
 
     private final ShopBook book;
 
@@ -74,7 +74,8 @@ public final class AskingOffice {
         }
         Sentences sentences = Sentences.of(language.orElse(shop.get().language()), shop.get().address().country());
         return book.read(open -> Validated.valid(lastVisits(open, site))).map(last -> new VisitDialogue(where.get(),
-                shop.get().zone(), ShopDay.today(book.folder(), book.clock()), people(last), schedule.get()::asOf,
+                shop.get().zone(), ShopDay.today(book.folder(), book.clock()), people(last), Optional.empty(),
+                schedule.get()::asOf,
                 sentences));
     }
 
@@ -89,6 +90,22 @@ public final class AskingOffice {
                         new Setting(new Asking(dialogue.sentences()), dialogue.site(), dialogue.zone(), day,
                                 rates))
                         .all(dialogue.known())));
+    }
+
+    /** What a call says already of the visit that answers it. */
+    public Validated<CalledVisit> answering(String call) {
+        ShopFolder folder = BookForms.shop(book);
+        return folder.shop().map(shop -> book.read(open -> new BookedCalls(shop, open).find(call))
+                .map(CalledVisit::of)).orElseGet(() -> new Validated.Invalid<>(folder.problems()));
+    }
+
+    /** The questions about a visit that answers a call of its site. */
+    public Validated<VisitDialogue> answering(String call, String site, Optional<Language> language) {
+        return answering(call).then(called -> called.site().equals(site)
+                ? about(site, language).map(open -> open.answering(called))
+                : Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "call \"" + call + "\" is of site \"" + called.site() + "\"",
+                        "a call of the visit's own site")));
     }
 
     private static List<VisitEntry> lastVisits(Reading open, String site) {
@@ -111,8 +128,7 @@ public final class AskingOffice {
     public TypedVisit typed(Draft visit) {
         String day = visit.texts("people", "arrived").stream().findFirst().orElse("").replaceFirst("T.*", "");
         String site = String.valueOf(visit.values().get("site"));
-        String base = site.substring(0, Math.min(SITE_PART, site.length())) + "-" + day;
-        return new TypedVisit(new FreeVisitId(book).like(base), visit);
+        return new TypedVisit(new FreeVisitId(book).like(FreeId.of(site, day)), visit);
     }
 
     /** Its price, or all that keeps it from having one. */

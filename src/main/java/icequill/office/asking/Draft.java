@@ -30,6 +30,13 @@ public record Draft(Map<String, Object> values) {
         return value.map(found -> with(key, found)).orElse(this);
     }
 
+    /** With all values of another. */
+    Draft withAll(Draft other) {
+        Map<String, Object> more = new LinkedHashMap<>(values);
+        more.putAll(other.values());
+        return new Draft(more);
+    }
+
     /** With one more row of a list. */
     Draft adding(String key, Draft row) {
         List<Object> rows = new ArrayList<>(rows(key));

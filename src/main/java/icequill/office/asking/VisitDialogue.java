@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -16,13 +17,20 @@ import java.util.function.Function;
  *
  * @param today the last day on which it can have been
  * @param known who was at the site before, the last first
+ * @param called what the call says that the visit answers, about which nobody is asked then; empty where it answers none
  * @param rates of a day
  */
 public record VisitDialogue(Site site, ZoneId zone, LocalDate today, List<KnownPerson> known,
+        Optional<CalledVisit> called,
         Function<LocalDate, Validated<Rates>> rates, Sentences sentences) {
 
     public VisitDialogue {
         known = List.copyOf(known);
+    }
+
+    /** The same of a visit that answers a call. */
+    VisitDialogue answering(CalledVisit call) {
+        return new VisitDialogue(site, zone, today, known, Optional.of(call), rates, sentences);
     }
 
     /** What is said before the first question. */
@@ -61,7 +69,9 @@ public record VisitDialogue(Site site, ZoneId zone, LocalDate today, List<KnownP
         MachineQuestions machines = new MachineQuestions(setting, parts::first);
         OutcomeQuestion outcome = new OutcomeQuestion(setting.asking(), machines::first);
         CallQuestions call = new CallQuestions(setting, outcome::first);
-        return new PeopleQuestions(setting, known, call::first)
+        Function<Draft, Turn> asked = called.<Function<Draft, Turn>>map(
+                told -> draft -> outcome.first(draft.withAll(told.told()))).orElse(call::first);
+        return new PeopleQuestions(setting, known, asked)
                 .first(Draft.EMPTY.with("site", site.id()));
     }
 

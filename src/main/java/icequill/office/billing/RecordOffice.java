@@ -5,6 +5,7 @@ import icequill.answer.WithdrawnVisit;
 import icequill.files.form.FormKind;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
+import icequill.party.Shop;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -70,8 +71,15 @@ public final class RecordOffice {
             return Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "no reason is given",
                     "--reason, which the book keeps"));
         }
+        ShopFolder shop = BookForms.shop(book);
+        return shop.shop().map(known -> withdraw(visit, reason, known))
+                .orElseGet(() -> new Validated.Invalid<>(shop.problems()));
+    }
+
+    private Validated<WithdrawnVisit> withdraw(String visit, String reason, Shop shop) {
         return book.write(open -> RecordedVisits.known(open, visit)
                 .then(entry -> RecordedVisits.unlessBilled(open, entry))
+                .then(entry -> AnsweredCalls.in(open, shop).withdrawn(entry))
                 .then(entry -> open.register().withdraw(entry.id(), reason)
                         .map(done -> new WithdrawnVisit(entry.id(), entry.site(), entry.began().toLocalDate(),
                                 reason))));

@@ -15,6 +15,7 @@ import icequill.problem.Validated;
 import icequill.shop.EntryId;
 import icequill.shop.ShopBook;
 import icequill.visits.VisitContext;
+import icequill.work.Call;
 import java.util.Optional;
 
 /** Puts priced visits into the book, done or planned. */
@@ -34,7 +35,10 @@ public record VisitBooking(ShopBook book) {
         }
     }
 
-    /** A visit that could be billed once it is done; one that was done is vouched for, and is over. */
+    /**
+     * A visit that could be billed once it is done; one that was done is vouched for, and is over. One that answers a call of the book
+     * costs no more than somebody allowed.
+     */
     public Validated<Bookable> bookable(Form form, VisitContext hand) {
         Bookable visit = new Bookable(form, hand);
         Problems problems = new Problems();
@@ -44,6 +48,7 @@ public record VisitBooking(ShopBook book) {
         }
         if (!visit.isPlanned()) {
             problems.take(hand.vouched());
+            hand.visit().call().flatMap(Call::id).ifPresent(call -> problems.take(hand.withinLimit()));
             problems.addAll(new IssueDates(book).stillToCome(hand.visit().id(), hand.visit().ended()).list());
         }
         return problems.or(() -> visit);
@@ -59,12 +64,15 @@ public record VisitBooking(ShopBook book) {
         if (!visit.isPlanned()) {
             problems.addAll(DiagnosesTakenOff.problems(open, visit.hand().visit()));
         }
-        Validated<VisitEntry> done = problems.or(() -> entry).then(alone -> before.isEmpty()
-                ? open.register().record(entry)
-                : standing(open, before.get()).then(known -> known.data().equals(entry.data())
-                        && known.isPlanned() == entry.isPlanned()
-                                ? Validated.valid(entry)
-                                : open.register().change(entry)));
+        Validated<VisitEntry> done = problems.or(() -> entry)
+                .then(alone -> AnsweredCalls.in(open, visit.hand().shop())
+                        .stored(visit.hand(), visit.isPlanned(), before))
+                .then(alone -> before.isEmpty()
+                        ? open.register().record(entry)
+                        : standing(open, before.get()).then(known -> known.data().equals(entry.data())
+                                && known.isPlanned() == entry.isPlanned()
+                                        ? Validated.valid(entry)
+                                        : open.register().change(entry)));
         return done.map(recorded -> RecordedVisit.of(visit.hand(), visit.isPlanned()));
     }
 

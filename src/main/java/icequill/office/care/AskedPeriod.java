@@ -18,6 +18,9 @@ import java.util.Optional;
  */
 public record AskedPeriod(Optional<String> month, Optional<LocalDate> from, Optional<LocalDate> until) {
 
+    /** As long as there is anything. */
+    public static final AskedPeriod EVER = new AskedPeriod(Optional.empty(), Optional.empty(), Optional.empty());
+
     private static final int FIRST_YEAR = 1950;
     private static final int LAST_YEAR = 2149;
 

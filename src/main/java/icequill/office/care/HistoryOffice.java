@@ -115,7 +115,7 @@ public final class HistoryOffice {
     }
 
     /** In the language of the reader, or else the shop's; what is wrong with the shop where it is not known. */
-    static Validated<Sentences> sentences(ShopFolder folder, Optional<Language> language) {
+    public static Validated<Sentences> sentences(ShopFolder folder, Optional<Language> language) {
         return folder.shop()
                 .map(shop -> Validated.valid(
                         Sentences.of(language.orElse(shop.language()), shop.address().country())))

@@ -1,6 +1,7 @@
 package icequill.office.care;
 
 import icequill.answer.BookedPaper;
+import icequill.answer.call.CallRow;
 import icequill.answer.history.Period;
 import icequill.answer.history.VisitState;
 import icequill.answer.today.DayAnswer;
@@ -15,12 +16,16 @@ import icequill.ledger.find.PaperFilter;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
 import icequill.party.Language;
+import icequill.party.Shop;
 import icequill.problem.Validated;
 import icequill.shop.BookForms;
+import icequill.shop.BookedCalls;
 import icequill.shop.BookedPapers;
 import icequill.shop.QuoteLife;
 import icequill.shop.ShopBook;
+import icequill.shop.ShopFolder;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -46,10 +51,13 @@ public final class TodayOffice {
     /** What sites are called, each looked up once. */
     private record SiteNames(Reading open, Map<String, String> known) {
 
+        String of(String site) {
+            return known.computeIfAbsent(site,
+                    id -> open.entries().siteNow(id).found().map(SiteEntry::name).orElse(id));
+        }
+
         Attendance attendance(VisitEntry entry) {
-            String name = known.computeIfAbsent(entry.site(),
-                    site -> open.entries().siteNow(site).found().map(SiteEntry::name).orElse(site));
-            return new Attendance(entry.id(), entry.site(), name, entry.began(), entry.ended(),
+            return new Attendance(entry.id(), entry.site(), of(entry.site()), entry.began(), entry.ended(),
                     VisitNames.of(entry.data()).people());
         }
     }
@@ -64,21 +72,31 @@ public final class TodayOffice {
      * @param language of the reader; empty for the shop's
      */
     public Validated<DaySheet> on(LocalDate day, Optional<Language> language) {
-        return (book.exists()
-                ? book.read(open -> Validated.valid(waiting(open, day)))
-                : Validated.valid(new DayAnswer(day, List.of(), List.of(), List.of(), List.of())))
-                .then(waiting -> HistoryOffice.sentences(BookForms.shop(book), language)
-                        .map(sentences -> new DaySheet(waiting, sentences)));
+        ShopFolder folder = BookForms.shop(book);
+        return HistoryOffice.sentences(folder, language).then(sentences -> (book.exists()
+                ? book.read(open -> calls(open, folder.shop().orElseThrow())
+                        .map(calls -> waiting(open, day, calls)))
+                : Validated.valid(new DayAnswer(day, List.of(), List.of(), List.of(), List.of(), List.of())))
+                .map(waiting -> new DaySheet(waiting, sentences)));
     }
 
-    private static DayAnswer waiting(Reading open, LocalDate day) {
+    /** To which nobody went yet, the oldest first. */
+    private Validated<List<CallRow>> calls(Reading open, Shop shop) {
+        ZonedDateTime now = book.clock().instant().atZone(shop.zone());
+        return new BookedCalls(shop, open).all().map(calls -> calls.stream()
+                .map(call -> CallRow.of(call, new SiteNames(open, new HashMap<>()).of(call.site()), now))
+                .filter(row -> row.stage().isWaiting())
+                .sorted(Comparator.comparing(row -> row.at().toInstant())).toList());
+    }
+
+    private static DayAnswer waiting(Reading open, LocalDate day, List<CallRow> calls) {
         FoundVisits visits = FoundVisits.in(open);
         SiteNames names = new SiteNames(open, new HashMap<>());
         List<FoundVisits.One> all = visits.of(visits.entries(VisitScope.ALL,
                 new Period(Optional.empty(), Optional.of(day.plusDays(WEEK)))));
         return new DayAnswer(day, attendances(names, all, VisitState.PLANNED, visit -> visit.isBefore(day)),
                 attendances(names, all, VisitState.PLANNED, visit -> !visit.isBefore(day)),
-                attendances(names, all, VisitState.DONE, visit -> true), lapsing(open, day));
+                attendances(names, all, VisitState.DONE, visit -> true), calls, lapsing(open, day));
     }
 
     private static List<Attendance> attendances(SiteNames names, List<FoundVisits.One> visits, VisitState state,

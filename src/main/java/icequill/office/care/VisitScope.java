@@ -24,15 +24,20 @@ import java.util.stream.Stream;
  * @param sites by id; empty for everywhere
  * @param machine by id, at the one site
  */
-record VisitScope(Optional<Set<String>> sites, Optional<String> machine) {
+public record VisitScope(Optional<Set<String>> sites, Optional<String> machine) {
 
     /** All visits of the book. */
     static final VisitScope ALL = new VisitScope(Optional.empty(), Optional.empty());
 
     private static final String SLASH = "/";
 
+    /** Whether a site, by id, is among them. */
+    public boolean contains(String site) {
+        return sites.isEmpty() || sites.get().contains(site);
+    }
+
     /** What names of a site, a customer and a machine mean together, or all that is wrong with them. */
-    static Validated<VisitScope> of(Reading open, Optional<String> site, Optional<String> customer,
+    public static Validated<VisitScope> of(Reading open, Optional<String> site, Optional<String> customer,
             Optional<String> machine) {
         Problems problems = new Problems();
         Optional<SiteEntry> asked = site.flatMap(id -> problems.take(RegisterOffice.found(open, id)));

@@ -38,7 +38,9 @@ public final class NewShop {
                 throw new UncheckedIOException(failed);
             }
             return ShopBook.of(made, demo ? DemoForms.CLOCK : Clock.systemUTC())
-                    .together(book -> demo ? DemoForms.taken(book) : Validated.valid(true))
+                    .together(book -> demo
+                            ? DemoForms.taken(book).then(forms -> new DemoCalls(book).taken())
+                            : Validated.valid(true))
                     .map(taken -> made);
         });
     }

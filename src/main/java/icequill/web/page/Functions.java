@@ -27,6 +27,8 @@ record Functions(Reader reader) {
                 Map.entry("day", arguments -> day(only(arguments))),
                 Map.entry("understood", arguments -> understood(String.valueOf(only(arguments)))),
                 Map.entry("time", arguments -> time(only(arguments))),
+                Map.entry("lasting", arguments -> reader.sentences()
+                        .duration(Integer.parseInt(String.valueOf(only(arguments))))),
                 Map.entry("money", arguments -> amount(only(arguments), true)),
                 Map.entry("figure", arguments -> amount(only(arguments), false)),
                 Map.entry("plain", arguments -> plain(only(arguments))),

@@ -19,6 +19,11 @@ public final class Paths {
         return "/visits/" + part(id);
     }
 
+    /** A call, by its id. */
+    public static String call(String id) {
+        return "/calls/" + part(id);
+    }
+
     /** A site, by its id. */
     public static String site(String id) {
         return "/sites/" + part(id);

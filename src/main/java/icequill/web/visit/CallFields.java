@@ -1,5 +1,6 @@
 package icequill.web.visit;
 
+import icequill.web.page.Typing;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ record CallFields(Typing typing, LocalDate day) {
 
     void read(Map<String, Object> form) {
         Map<String, Object> call = new LinkedHashMap<>();
+        typing.text("call").ifPresent(id -> call.put("call", id));
         typing.text("askedBy").ifPresent(who -> call.put("by", who));
         moment("asked").ifPresent(at -> call.put("at", at));
         typing.text("symptom").ifPresent(symptom -> call.put("symptom", symptom));
@@ -47,6 +49,7 @@ record CallFields(Typing typing, LocalDate day) {
 
     static void fill(Told form, LocalDate day, Filling filling) {
         Told call = form.part(CALL);
+        filling.put("call", call.text("call"));
         filling.put("askedBy", call.text("by"));
         filling.put("symptom", call.text("symptom"));
         fill("asked", call.text("at"), day, filling);

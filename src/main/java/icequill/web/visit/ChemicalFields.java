@@ -1,5 +1,6 @@
 package icequill.web.visit;
 
+import icequill.web.page.Typing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,5 +1,6 @@
 package icequill.web.visit;
 
+import icequill.web.page.Typing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

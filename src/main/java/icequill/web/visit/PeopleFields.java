@@ -2,6 +2,7 @@ package icequill.web.visit;
 
 import icequill.problem.Code;
 import icequill.web.page.TypedTime;
+import icequill.web.page.Typing;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -11,6 +11,7 @@ import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Paths;
 import icequill.web.page.TypedFields;
+import icequill.web.page.Typing;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -32,6 +32,7 @@ import java.util.Optional;
 public final class VisitEntry implements Page, FormPage {
 
     private static final String VERSION = "version";
+    private static final String CALL = "call";
 
     /**
      * What its page shows.
@@ -81,7 +82,8 @@ public final class VisitEntry implements Page, FormPage {
             Optional<Asked> typed = isTyped(asked)
                     ? Optional.of(asked)
                     : draft.found().map(kept -> goingOn(asked, kept))
-                            .or(() -> known.map(visit -> asked.typing(VisitForm.fields(visit))));
+                            .or(() -> known.map(visit -> asked.typing(VisitForm.fields(visit))))
+                            .or(() -> answering(asked));
             return wanted(typed.orElse(asked), known).map(wanted -> typed
                     .map(fields -> isTyped(asked) || draft.found().isPresent()
                             ? fields
@@ -104,7 +106,14 @@ public final class VisitEntry implements Page, FormPage {
     }
 
     private static boolean isTyped(Asked asked) {
-        return asked.fields().keySet().stream().anyMatch(name -> !name.equals(PageDraft.ID));
+        return asked.fields().keySet().stream().anyMatch(name -> !name.equals(PageDraft.ID) && !name.equals(CALL));
+    }
+
+    /** With what is known of the visit by the call that it answers; a name of no call is told once it is stored. */
+    private static Optional<Asked> answering(Asked asked) {
+        return asked.text(CALL).flatMap(call -> AskingOffice.of(asked.book()).answering(call).found())
+                .filter(call -> call.site().equals(asked.part("site")))
+                .map(call -> asked.typing(VisitForm.fields(call, asked.reader().today())));
     }
 
     private static Asked goingOn(Asked asked, KeptDraft draft) {

@@ -1,10 +1,12 @@
 package icequill.web.visit;
 
+import icequill.office.asking.CalledVisit;
 import icequill.office.asking.Draft;
 import icequill.office.asking.KnownVisit;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.web.page.Asked;
+import icequill.web.page.Typing;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -88,6 +90,21 @@ record VisitForm(Typing typing, String site, Optional<KnownVisit> known) {
         filling.put("safeDay", form.text("safeFrom").map(Moments::day).filter(on -> !on.equals(day.toString())));
         NAMED.forEach(key -> filling.put(key, form.text(key)));
         filling.put("serviceCall", form.text("serviceCall"));
+        return filling.fields();
+    }
+
+    /** What the fields say of a visit before anything is typed, by the call that it answers. */
+    static Map<String, List<String>> fields(CalledVisit call, LocalDate today) {
+        Filling filling = new Filling();
+        LocalDate day = call.day().filter(on -> on.isBefore(today)).orElse(today);
+        filling.put("day", day.toString());
+        filling.put("person0name", call.person());
+        Told told = new Told(call.told().values());
+        CallFields.fill(told, day, filling);
+        call.machine().ifPresent(machine -> {
+            filling.tick("machine", machine);
+            filling.put("complaint-" + machine, told.part("asked").text("symptom"));
+        });
         return filling.fields();
     }
 

@@ -1,17 +1,10 @@
-package icequill.web.visit;
+package icequill.web.page;
 
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.web.page.Asked;
-import icequill.web.page.FieldPlaces;
-import icequill.web.page.TypedDay;
-import icequill.web.page.TypedFields;
-import icequill.web.page.TypedMoment;
-import icequill.web.page.TypedNumber;
-import icequill.web.page.TypedTime;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -19,79 +12,79 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 
-/** What stands in the fields of a visit's page, what is wrong with it, and where each place of the visit's form was typed. */
-final class Typing {
+/** What stands in the fields of a page, what is wrong with it, and where each place of the form was typed. */
+public final class Typing {
 
     private final Asked asked;
     private final Problems problems = new Problems();
     private final FieldPlaces places = new FieldPlaces();
 
-    Typing(Asked asked) {
+    public Typing(Asked asked) {
         this.asked = asked;
     }
 
-    Optional<String> text(String field) {
+    public Optional<String> text(String field) {
         return asked.text(field);
     }
 
-    List<String> texts(String field) {
+    public List<String> texts(String field) {
         return asked.texts(field);
     }
 
     /** Which fields there are. */
-    Set<String> names() {
+    public Set<String> names() {
         return asked.fields().keySet();
     }
 
     /** How many rows of fields something stands in, as the page shows them. */
-    int rows(String before, String... after) {
+    public int rows(String before, String... after) {
         return new TypedFields(asked.fields(), List.of()).rows(before, after);
     }
 
-    Optional<BigDecimal> number(String field) {
+    public Optional<BigDecimal> number(String field) {
         return text(field).flatMap(text -> problems.take(TypedNumber.of(text, field)));
     }
 
-    Optional<LocalDate> day(String field) {
+    public Optional<LocalDate> day(String field) {
         return text(field).flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), field)));
     }
 
-    Optional<TypedTime> time(String field) {
+    public Optional<TypedTime> time(String field) {
         return text(field).flatMap(text -> problems.take(TypedMoment.time(text, field)));
     }
 
     /** One that has to be there. */
-    Optional<TypedTime> time(String field, String missing) {
+    public Optional<TypedTime> time(String field, String missing) {
         return text(field).isPresent() ? time(field) : missing(field, missing);
     }
 
-    <T> Optional<T> missing(String field, String message) {
+    public <T> Optional<T> missing(String field, String message) {
         wrong(Code.MISSING, field, message, "");
         return Optional.empty();
     }
 
-    void wrong(Code code, String field, String message, String allowed) {
+    public void wrong(Code code, String field, String message, String allowed) {
         problems.add(code, new Place("", 0, field), message, allowed);
     }
 
     /** What was typed in a row whose first field says nothing would be lost. */
-    void unnamed(String field, List<String> others, String message) {
+    public void unnamed(String field, List<String> others, String message) {
         if (text(field).isEmpty() && others.stream().anyMatch(other -> text(other).isPresent())) {
             missing(field, message);
         }
     }
 
-    /** Says in which field a place of the visit's form was typed. */
-    void place(String path, String field) {
+    /** Says in which field a place of the form was typed. */
+    public void place(String path, String field) {
         places.put(path, field);
     }
 
-    <T> Validated<T> or(Supplier<T> value) {
+    public <T> Validated<T> or(Supplier<T> value) {
         return problems.or(value);
     }
 
     /** The problems, each at the field in which it was typed. */
-    List<Problem> atFields(List<Problem> found) {
+    public List<Problem> atFields(List<Problem> found) {
         return found.stream().map(problem -> FieldPlaces
                 .at(places.field(problem).orElse(problem.place().path()), problem)).toList();
     }

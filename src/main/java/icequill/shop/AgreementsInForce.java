@@ -1,0 +1,37 @@
+package icequill.shop;
+
+import icequill.files.form.Form;
+import icequill.party.Site;
+import icequill.problem.Problems;
+import icequill.request.AgreementRequest;
+import icequill.visits.AgreementInForce;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The agreements that run at sites. */
+public record AgreementsInForce(ShopFolder folder) {
+
+    /**
+     * Those of a site that run on a day, by id.
+     *
+     * @param problems what is wrong with the plans and rates that they were priced by is added here
+     */
+    public List<AgreementInForce> of(Site site, LocalDate day, Problems problems) {
+        List<AgreementInForce> found = new ArrayList<>();
+        for (Form form : folder.agreementsAt(site.id())) {
+            folder.agreement(form).stream().flatMap(request -> request.sites().stream())
+                    .filter(request -> request.part().isEmpty() || request.scope().site().equals(site.id()))
+                    .filter(request -> request.isInForce(day)).findFirst()
+                    .flatMap(request -> of(request, site, day, problems)).ifPresent(found::add);
+        }
+        return found;
+    }
+
+    private Optional<AgreementInForce> of(AgreementRequest request, Site site, LocalDate day, Problems problems) {
+        return folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(request.priced(), Optional.of(site))))
+                .flatMap(rates -> problems.take(rates.tier(request.tier()))
+                        .map(tier -> AgreementInForce.on(day, request, tier, rates, site)));
+    }
+}
