@@ -178,7 +178,7 @@ class ArchitectureTest {
         room(arrows, "answer.call", "answer.history shop files.answer render.words life.call work explain");
         room(arrows, "answer.today", "answer.call files.answer render.words");
         room(arrows, "answer.entry", "");
-        room(arrows, "answer.site", "files.answer render.words agreement party explain");
+        room(arrows, "answer.site", "files.answer render.words agreement party explain work");
         room(arrows, "answer.register", "answer");
         room(arrows, "answer.paper", "answer ledger.papers files.answer money");
         // money, because prices are shown before and after

@@ -121,13 +121,21 @@ public record VisitLoader(ShopFolder folder) {
     private Visit paidAhead(Visit visit, Site site, Problems problems) {
         return visit.proposal().isPresent()
                 ? visit
-                : visit.paidAhead(folder.soldAhead(site.id()).stream()
-                        .filter(sold -> !sold.form().id().equals(visit.id()))
-                        .flatMap(sold -> held(sold, visit, site, problems).stream()).toList());
+                : visit.paidAhead(held(site, visit.id(), problems));
     }
 
-    private Optional<Block.Held> held(SoldAhead sold, Visit visit, Site site, Problems problems) {
-        BigDecimal used = sold.draws().stream().filter(draw -> !draw.visit().equals(visit.id()))
+    /**
+     * What was sold ahead at a site and billed, the oldest first.
+     *
+     * @param but a visit or sale that is left out, by id, with whatever it used; empty for none
+     */
+    public List<Block.Held> held(Site site, String but, Problems problems) {
+        return folder.soldAhead(site.id()).stream().filter(sold -> !sold.form().id().equals(but))
+                .flatMap(sold -> held(sold, but, site, problems).stream()).toList();
+    }
+
+    private Optional<Block.Held> held(SoldAhead sold, String but, Site site, Problems problems) {
+        BigDecimal used = sold.draws().stream().filter(draw -> !draw.visit().equals(but))
                 .map(draw -> draw.used().units()).reduce(BigDecimal.ZERO, BigDecimal::add);
         return folder.visit(sold.form())
                 .flatMap(sale -> folder.taxPlace(sale, site, problems)

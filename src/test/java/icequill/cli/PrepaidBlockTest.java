@@ -52,6 +52,10 @@ class PrepaidBlockTest {
         JsonNode labor = shop.json("price", "first").path("lines").get(1);
         JsonNode issued = later("first");
 
+        JsonNode card = shop.json("site", "card", "lane");
+        assertThat(card.path("ahead").get(0).path("left").asInt()).isEqualTo(495);
+        assertThat(shop.run("site", "card", "lane").out().replace("\u00a0", " "))
+                .contains("Sold ahead: Ten hours ahead of May 4, 2026: 495 min of 600 min left");
         assertThat(labor.path("list").asString()).isEqualTo("171.50");
         assertThat(labor.path("allowance").asString()).isEqualTo("171.50");
         assertThat(labor.path("net").asString()).isEqualTo("0.00");

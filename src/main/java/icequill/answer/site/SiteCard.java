@@ -2,6 +2,8 @@ package icequill.answer.site;
 
 import icequill.agreement.CleaningInterval;
 import icequill.answer.site.SiteCard.CardMachine.LastVisit;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
 import icequill.party.AccessHours;
 import icequill.party.Address;
 import icequill.party.Contact;
@@ -10,6 +12,8 @@ import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
+import icequill.work.Block;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,12 +32,13 @@ import java.util.Optional;
  * @param reasons for these months
  * @param nextDue the day by which the next cleaning is due, as the last visit that said so has it
  * @param notes for the shop's own eyes
+ * @param ahead what was sold ahead and is not used up
  */
 public record SiteCard(String id, String name, Optional<String> storeNumber, Address address, String kind,
         String customer, String customerName, Optional<String> telephone, List<CardContact> contacts,
         Optional<DoorHours> access, Optional<String> parking, Optional<String> roof, List<CardMachine> machines,
         int months, List<String> reasons,
-        Optional<LocalDate> nextDue, Optional<String> notes) {
+        Optional<LocalDate> nextDue, Optional<String> notes, List<CardBlock> ahead) {
 
     /**
      * Whom to call.
@@ -78,7 +83,30 @@ public record SiteCard(String id, String name, Optional<String> storeNumber, Add
         }
     }
 
+    /**
+     * Minutes or visits that were sold ahead.
+     *
+     * @param sale the visit or sale on whose form they stand, by id
+     * @param unit by its symbol
+     * @param until the last day on which they can be used
+     * @param told all of it in one sentence
+     */
+    public record CardBlock(String sale, LocalDate sold, int count, BigDecimal left, String unit,
+            Optional<LocalDate> until, String told) {
+
+        private static CardBlock of(Block.Held held, Sentences sentences) {
+            Block block = held.block();
+            String unit = block.of().unit().symbol();
+            List<Fact> facts = new ArrayList<>(List.of(new Fact.Text(held.text()), new Fact.Day(held.sold()),
+                    new Fact.Measure(held.left(), unit), Fact.number(block.count(), unit)));
+            block.until().map(Fact.Day::new).ifPresent(facts::add);
+            return new CardBlock(held.sale(), held.sold(), block.count(), held.left(), unit, block.until(),
+                    sentences.say(new Phrase(block.until().isPresent() ? "block.left-until" : "block.left", facts)));
+        }
+    }
+
     public SiteCard {
+        ahead = List.copyOf(ahead);
         contacts = List.copyOf(contacts);
         machines = List.copyOf(machines);
         reasons = List.copyOf(reasons);
@@ -89,9 +117,10 @@ public record SiteCard(String id, String name, Optional<String> storeNumber, Add
      *
      * @param customer by id
      * @param lastVisits of machines, by their ids
+     * @param ahead what was sold ahead
      */
     public static SiteCard of(Site site, String customer, CleaningInterval interval, Map<String, LastVisit> lastVisits,
-            Optional<LocalDate> nextDue, Sentences sentences) {
+            Optional<LocalDate> nextDue, List<Block.Held> ahead, Sentences sentences) {
         Customer payer = site.customer();
         List<Contact> people = new ArrayList<>(site.contacts().people());
         people.addAll(payer.contacts().people());
@@ -105,6 +134,8 @@ public record SiteCard(String id, String name, Optional<String> storeNumber, Add
                                 Optional.ofNullable(lastVisits.get(machine.id()))))
                         .toList(),
                 interval.months(), interval.reasons().stream().map(sentences::say).map(Sentences::capitalized).toList(),
-                nextDue, site.notes());
+                nextDue, site.notes(),
+                ahead.stream().filter(held -> held.left().signum() > 0).map(held -> CardBlock.of(held, sentences))
+                        .toList());
     }
 }

@@ -19,7 +19,11 @@ public final class LifeSteps {
         this.trail = trail;
     }
 
-    /** @throws IllegalArgumentException when it is not the one after the last */
+    /**
+     * Notes a step.
+     *
+     * @throws IllegalArgumentException when it is not the one after the last
+     */
     public void add(LifeStep step) {
         Check.that(step.position() == rows.of(step.kind(), step.id()).size() + 1, "a step follows the last one");
         Noted.of(step, TrailEvent.RECORDED).in(trail, () -> rows.insert(step, now));

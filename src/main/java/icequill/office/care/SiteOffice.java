@@ -12,11 +12,14 @@ import icequill.office.register.RegisterOffice;
 import icequill.party.Language;
 import icequill.party.Site;
 import icequill.problem.Place;
+import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.shop.BookForms;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
+import icequill.shop.VisitLoader;
+import icequill.work.Block;
 import icequill.work.Visit;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -55,7 +58,8 @@ public final class SiteOffice {
             ShopFolder shop = BookForms.shop(book);
             return HistoryOffice.sentences(shop, language).then(sentences -> shop.site(id, Place.NOWHERE)
                     .flatMap(site -> rates(shop, day).map(rates -> new SiteCardSheet(SiteCard.of(site, held.customer(),
-                            interval(site, rates), lastVisits(held.done()), nextDue(shop, held.done()), sentences),
+                            interval(site, rates), lastVisits(held.done()), nextDue(shop, held.done()),
+                            ahead(shop, site), sentences),
                             sentences)))
                     .map(Validated::valid).orElseGet(() -> new Validated.Invalid<>(shop.problems())));
         });
@@ -85,6 +89,11 @@ public final class SiteOffice {
         done.forEach(entry -> VisitNames.of(entry.data()).machines().forEach(
                 machine -> last.putIfAbsent(machine, new LastVisit(entry.id(), entry.began().toLocalDate()))));
         return last;
+    }
+
+    /** What is wrong with it is told where a visit is priced by it. */
+    private static List<Block.Held> ahead(ShopFolder shop, Site site) {
+        return new VisitLoader(shop).held(site, "", new Problems());
     }
 
     private static Optional<LocalDate> nextDue(ShopFolder shop, List<VisitEntry> done) {
