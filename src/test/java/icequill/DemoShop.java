@@ -120,7 +120,8 @@ public final class DemoShop {
 
     /** A visit from a file. */
     public static Optional<Visit> visit(ShopFolder shop, Path file) {
-        return shop.form(FormName.file(file), List.of(FormKind.VISIT, FormKind.PLANNED_VISIT)).flatMap(shop::visit);
+        return shop.form(FormName.file(file), List.of(FormKind.VISIT, FormKind.PLANNED_VISIT))
+                .flatMap(shop.contents()::visit);
     }
 
     /** The sites and agreements that lie beside a shop, and visits that say what they are; none where there are none. */

@@ -99,7 +99,7 @@ public final class HindsightOffice {
     private static Optional<SiteYear> year(ShopFolder shop, String id, List<VisitEntry> entries, ForecastRates rates,
             LocalDate begins, LocalDate until) {
         Optional<Site> site = shop.site(id, Place.NOWHERE);
-        List<Visit> visits = entries.stream().flatMap(entry -> shop.visit(BookForms.form(entry)).stream())
+        List<Visit> visits = entries.stream().flatMap(entry -> shop.contents().visit(BookForms.form(entry)).stream())
                 .toList();
         return site.flatMap(where -> shop.schedule().map(schedule -> new SiteYear(where, visits,
                 new SideWork(rates.at(where.kind()), schedule), begins, until)));

@@ -21,7 +21,7 @@ public record AgreementsInForce(ShopFolder folder) {
     public List<AgreementInForce> of(Site site, LocalDate day, Problems problems) {
         List<AgreementInForce> found = new ArrayList<>();
         for (Form form : folder.agreementsAt(site.id())) {
-            folder.agreement(form).stream().flatMap(request -> request.sites().stream())
+            folder.contents().agreement(form).stream().flatMap(request -> request.sites().stream())
                     .filter(request -> request.part().isEmpty() || request.scope().site().equals(site.id()))
                     .filter(request -> request.isInForce(day)).findFirst()
                     .flatMap(request -> of(request, site, day, problems)).ifPresent(found::add);

@@ -100,7 +100,7 @@ public record BookAccounts(ShopFolder folder, Reading open, CurrencyUnit currenc
         List<AccountNotes> notes = Stream.concat(Stream.of(payer), together.stream().filter(id -> !id.equals(payer)))
                 .flatMap(id -> folder.accountForm(id, () -> open.accounts().account(id)
                         .filter(entry -> !entry.isForgotten()).map(BookForms::form)).stream())
-                .flatMap(form -> folder.account(form).stream()).toList();
+                .flatMap(form -> folder.contents().account(form).stream()).toList();
         problems.addAll(folder.problems());
         return notes;
     }

@@ -30,13 +30,14 @@ public record BrushingLoader(ShopFolder folder) {
      * @param problems those are added here that the folder itself cannot know
      */
     public Optional<BrushingContext> read(Form form, LocalDate day, Problems problems) {
-        Optional<BrushingRequest> request = folder.brushing(form);
+        Optional<BrushingRequest> request = folder.contents().brushing(form);
         Optional<Site> site = request.flatMap(found -> folder.site(found.site(), found.place()));
         Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(day, site)));
         Optional<TaxPlace> place = site.flatMap(where -> folder.taxPlace(where, day, new Problems()));
         site.ifPresent(where -> problems.addAll(BrushingContext.unknown(request.orElseThrow(), where)));
         return site.flatMap(where -> rates
-                .map(prices -> new BrushingContext(folder.shop().orElseThrow(), where, folder.shown(prices, place),
+                .map(prices -> new BrushingContext(folder.shop().orElseThrow(), where,
+                        folder.taxPlaces().shown(prices, place),
                         request.orElseThrow(), folder.forecast(day), folder.energy())));
     }
 }

@@ -36,12 +36,12 @@ public record PlanLoader(ShopFolder folder) {
 
     /** The request as far as it could be worked out; empty where something is missing, which was reported. */
     public Optional<PlanContext> read(Form form, LocalDate day, Problems problems) {
-        Optional<PlanRequest> request = folder.maintenance(form);
+        Optional<PlanRequest> request = folder.contents().maintenance(form);
         Optional<PlanSetting> setting = request.flatMap(found -> setting(found.scope(), day, day, problems));
         if (setting.isEmpty() || !folder.problems().isEmpty()) {
             return Optional.empty();
         }
-        SiteHistory history = folder.history(form).orElse(SiteHistory.UNKNOWN);
+        SiteHistory history = folder.contents().history(form).orElse(SiteHistory.UNKNOWN);
         TierPricing pricing = new TierPricing(folder.forecast(day)
                 .map(rates -> new ReserveAhead(rates, history, request.orElseThrow().survey(), day)));
         Optional<PlanContext> hand = problems

@@ -70,7 +70,7 @@ public record VisitLoader(ShopFolder folder) {
      * @param day whose rates hold
      */
     public Optional<VisitContext> read(Form form, Function<Visit, LocalDate> day, Problems problems) {
-        return folder.visit(form).flatMap(visit -> read(visit, day, true, problems));
+        return folder.contents().visit(form).flatMap(visit -> read(visit, day, true, problems));
     }
 
     /** @param crediting whether a diagnosis that it names is taken off */
@@ -78,10 +78,10 @@ public record VisitLoader(ShopFolder folder) {
             Problems problems) {
         problems.addAll(ShopDay.likely(written.day(), written.place(), "the day of the visit").problems());
         Optional<Site> site = folder.site(written.site(), written.place());
-        Optional<TaxPlace> place = site.flatMap(where -> folder.taxPlace(written, where, problems));
+        Optional<TaxPlace> place = site.flatMap(where -> folder.taxPlaces().at(written, where, problems));
         Optional<Rates> rates = folder.schedule()
                 .flatMap(schedule -> problems.take(schedule.asOf(day.apply(written), site)))
-                .map(prices -> folder.shown(prices, place));
+                .map(prices -> folder.taxPlaces().shown(prices, place));
         Visit asked = ordered(written, problems);
         Visit visit = rates.filter(prices -> crediting)
                 .map(prices -> site.map(where -> paidAhead(asked, where, problems)).orElse(asked))
@@ -113,7 +113,7 @@ public record VisitLoader(ShopFolder folder) {
     private Visit credited(Visit visit, Rates prices, Function<Visit, LocalDate> day, Problems problems) {
         return visit.terms().diagnosis()
                 .flatMap(named -> folder.form(named.visit(), List.of(FormKind.VISIT), named.place()))
-                .flatMap(folder::visit).flatMap(found -> read(found, day, false, problems))
+                .flatMap(folder.contents()::visit).flatMap(found -> read(found, day, false, problems))
                 .flatMap(found -> problems.take(new CreditedDiagnosis(found).off(visit, prices))).orElse(visit);
     }
 
@@ -137,8 +137,8 @@ public record VisitLoader(ShopFolder folder) {
     private Optional<Block.Held> held(SoldAhead sold, String but, Site site, Problems problems) {
         BigDecimal used = sold.draws().stream().filter(draw -> !draw.visit().equals(but))
                 .map(draw -> draw.used().units()).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return folder.visit(sold.form())
-                .flatMap(sale -> folder.taxPlace(sale, site, problems)
+        return folder.contents().visit(sold.form())
+                .flatMap(sale -> folder.taxPlaces().at(sale, site, problems)
                         .flatMap(place -> sale.lines().stream()
                                 .flatMap(line -> line instanceof VisitLine.Own own ? Stream.of(own) : Stream.empty())
                                 .flatMap(own -> own.block().stream()

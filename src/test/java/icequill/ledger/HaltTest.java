@@ -102,7 +102,7 @@ class HaltTest {
 
     @Tag("long")
     @ParameterizedTest
-    @CsvSource({"SQLITE, 2", "POSTGRESQL, 2"})
+    @CsvSource("SQLITE, 2")
     void processKilledSoon_leavesAllItSaidWasIssued(Database database, int papers) throws Exception {
         assertAllItSaid(database, papers);
     }

@@ -117,7 +117,7 @@ public final class AskingOffice {
     private List<KnownPerson> people(List<VisitEntry> visits) {
         ShopFolder folder = BookForms.shop(book);
         Map<String, KnownPerson> known = new LinkedHashMap<>();
-        visits.stream().flatMap(entry -> folder.visit(BookForms.form(entry)).stream()).map(Visit::people)
+        visits.stream().flatMap(entry -> folder.contents().visit(BookForms.form(entry)).stream()).map(Visit::people)
                 .flatMap(List::stream).filter(person -> person.known().isPresent())
                 .forEach(person -> known.putIfAbsent(person.known().get(),
                         new KnownPerson(person.person(), Optional.of(person.grade()))));

@@ -60,7 +60,7 @@ public final class PaymentOffice {
         Map<String, String> dated = new LinkedHashMap<>(flags);
         dated.putIfAbsent("--date", today.toString());
         values.putAll(EntryFlag.values(dated, Column.PAYMENT));
-        Optional<PaymentRequest> wish = shop.payment(form(id.orElse(""), values, Place.NOWHERE));
+        Optional<PaymentRequest> wish = shop.contents().payment(form(id.orElse(""), values, Place.NOWHERE));
         return GlyphCheck.report(shop, new Problems()).or(wish::orElseThrow)
                 .then(valid -> book.write(open -> new PaymentBooking(shop, today).store(id, valid, open)))
                 .map(booked -> new PaymentSheet(booked.entry(), booked.reason(), Optional.empty()));
@@ -98,7 +98,7 @@ public final class PaymentOffice {
                 entry.day().toString()), Column.PAYMENT);
         values.put(Column.LISTED_PAYMENT.getFirst(), new GivenValue(entry.customer(), Place.NOWHERE));
         values.put(Column.LISTED_PAYMENT.get(1), new GivenValue("1", Place.NOWHERE));
-        Optional<PaymentRequest> read = shop.payment(form(entry.id(), values, Place.NOWHERE));
+        Optional<PaymentRequest> read = shop.contents().payment(form(entry.id(), values, Place.NOWHERE));
         return GlyphCheck.report(shop, new Problems()).or(() -> read.orElseThrow().bills());
     }
 

@@ -27,7 +27,7 @@ record SamePeople(ShopBook shop, Reading book) {
     /** The visits of a customer who was forgotten do not say who was there. */
     private static void check(Visit visit, VisitEntry other, ShopFolder folder, Problems problems) {
         if (!other.isForgotten()) {
-            folder.visit(BookForms.form(other)).ifPresent(recorded -> visit.people()
+            folder.contents().visit(BookForms.form(other)).ifPresent(recorded -> visit.people()
                     .forEach(person -> recorded.people().stream()
                             .filter(there -> person.known().isPresent() && person.known().equals(there.known())
                                     && person.overlaps(there))

@@ -123,7 +123,7 @@ public final class CheckShop {
         case MAINTENANCE_REQUEST -> new PlanLoader(whole).read(form, today, problems)
                 .filter(hand -> arePricesSound(whole)).ifPresent(hand -> plans(whole, hand, today, problems));
         case AGREEMENT -> new AgreementLoader(whole, new InvoicedPayments(book)::of).read(form, today, problems);
-        case ACCOUNT -> whole.account(form);
+        case ACCOUNT -> whole.contents().account(form);
         case CUSTOMER, SITE, PAYMENT -> throw new IllegalArgumentException(form.kind().toString());
         }
     }

@@ -138,7 +138,7 @@ public final class HistoryOffice {
         ToldVisit visit(FoundVisits.One one, String site, Optional<String> machine) {
             Optional<Visit> visit = one.entry().isForgotten()
                     ? Optional.empty()
-                    : folder.visit(BookForms.form(one.entry()));
+                    : folder.contents().visit(BookForms.form(one.entry()));
             return new VisitTelling(site(site), sentences).told(new VisitTelling.Kept(one.entry(), one.state(), visit,
                     rates(one.entry().began().toLocalDate()), one.withdrawal(), one.papers(), machine));
         }

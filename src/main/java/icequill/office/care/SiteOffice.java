@@ -98,7 +98,7 @@ public final class SiteOffice {
 
     private static Optional<LocalDate> nextDue(ShopFolder shop, List<VisitEntry> done) {
         return done.stream().filter(entry -> !entry.isForgotten())
-                .flatMap(entry -> shop.visit(BookForms.form(entry)).map(Visit::handover)
+                .flatMap(entry -> shop.contents().visit(BookForms.form(entry)).map(Visit::handover)
                         .flatMap(Visit.Handover::nextDue).stream())
                 .findFirst();
     }

@@ -159,7 +159,7 @@ public final class QuoteLifeOffice {
     private static void twice(ShopFolder shop, AgreementRequest wanted, Site site, Problems problems) {
         LocalDate start = wanted.scope().term().start();
         Set<String> machines = wanted.machines(site, start);
-        shop.agreementsAt(site.id()).stream().flatMap(form -> shop.agreement(form).stream())
+        shop.agreementsAt(site.id()).stream().flatMap(form -> shop.contents().agreement(form).stream())
                 .flatMap(other -> other.sites().stream()).filter(other -> other.scope().site().equals(site.id()))
                 .filter(other -> other.isInForce(start)).forEach(other -> {
                     Set<String> both = new TreeSet<>(other.machines(site, start));

@@ -61,7 +61,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
                 .flatMap(hand -> request(form, hand.site().id()));
         case PLANNED_VISIT, VISIT, SALE -> visit(form);
         case ACCOUNT -> account(form);
-        case PAYMENT -> shop.payment(form).flatMap(wish -> storable(form,
+        case PAYMENT -> shop.contents().payment(form).flatMap(wish -> storable(form,
                 open -> new PaymentBooking(shop, today).store(Optional.of(form.id()), wish, open)
                         .map(PaymentBooking.Booked::state)));
         };
@@ -149,7 +149,7 @@ record StorableForms(ShopBook book, ShopFolder shop, LocalDate today, Problems p
 
     /** Held against the bills of the book once those before it are stored. */
     private Optional<Storable> account(Form form) {
-        return shop.account(form).flatMap(notes -> storable(form, open -> {
+        return shop.contents().account(form).flatMap(notes -> storable(form, open -> {
             BookAccounts accounts = new BookAccounts(shop, open, shop.shop().map(Shop::currency).orElseThrow());
             AccountEntry entry = new AccountEntry(form.id(), form.data());
             return accounts.payer(form.id()).then(payer -> accounts.of(payer, false)).then(this::valid)

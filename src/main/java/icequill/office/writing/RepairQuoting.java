@@ -61,7 +61,7 @@ public record RepairQuoting(Path folder, ShopFolder shop, VisitContext hand, Bil
     private Optional<Visit> found(Proposal proposal, Proposal.Found from, Problems problems) {
         Optional<Visit> visit = shop
                 .form(FormName.in(folder, from.visit()), List.of(FormKind.VISIT, FormKind.PLANNED_VISIT))
-                .flatMap(shop::visit);
+                .flatMap(shop.contents()::visit);
         visit.ifPresent(read -> {
             Place place = from.place();
             if (!read.site().equals(hand.site().id())) {
