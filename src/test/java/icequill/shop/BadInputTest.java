@@ -322,7 +322,7 @@ class BadInputTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-            "pricing/taxes.yaml | category: S | category: Z | NOT_ALLOWED pricing/taxes.yaml:23",
+            "pricing/taxes.yaml | category: S | category: Z | NOT_ALLOWED pricing/taxes.yaml:24",
             "pricing/labor.yaml | es: horario normal | esp: horario normal | UNKNOWN_KEY pricing/labor.yaml:10",
             "pricing/tiers.yaml | kind: full-clean | kind: full | NOT_ALLOWED pricing/tiers.yaml:20",
             "pricing/materials.yaml | cost: 1.37 | cost: cheap | WRONG_TYPE pricing/materials.yaml:20"})
