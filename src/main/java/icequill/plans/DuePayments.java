@@ -56,7 +56,7 @@ public record DuePayments(List<Installment> ready, List<Installment> waiting) {
 
     private static Optional<Installment> nearest(List<Installment> all, LocalDate visit) {
         return all.stream().min(Comparator.comparingLong((Installment payment) -> away(payment.due(), visit))
-                .thenComparing(Installment::number));
+                .thenComparingInt(Installment::number));
     }
 
     private static long away(LocalDate one, LocalDate other) {
