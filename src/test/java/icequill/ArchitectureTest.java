@@ -233,7 +233,7 @@ class ArchitectureTest {
                 "web.door office.register answer shop ledger.papers render.page render.words files.answer files.yaml files.disk party explain money");
         // render.words, because two versions of a visit are told in the words of its page; request, because a timetable is asked for
         room(arrows, "web.visit",
-                "web.page office office.asking office.billing office.care office.register answer answer.entry render.words"
+                "web.page office office.asking office.billing office.call office.care office.register answer answer.call answer.entry render.words"
                         + " answer.history answer.price request shop explain");
         room(arrows, "web.call",
                 "web.page office.call office.care office.register answer.call answer.register explain");

@@ -43,8 +43,10 @@ class BrowserTest {
             "--disable-background-networking");
     private static final List<String> RULES = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
     private static final List<String> PAGES = List.of("/today", "/sites", "/sites?find=nothing-at-all",
-            "/sites/hotel-fernhill", "/calls", "/calls/new", "/calls/new?site=hotel-fernhill", "/calls/new?site=crumb-lane-bakery",
-            "/calls/hotel-fernhill-2026-06-10", "/calls/hotel-fernhill-2026-06-10?", "/visits", "/visits/warranty-pump-bakery", "/visits/late-call",
+            "/sites/hotel-fernhill", "/calls", "/calls/new", "/calls/new?site=hotel-fernhill",
+            "/calls/new?site=crumb-lane-bakery",
+            "/calls/hotel-fernhill-2026-06-10", "/calls/hotel-fernhill-2026-06-10?", "/visits",
+            "/visits/warranty-pump-bakery", "/visits/late-call",
             "/sites/hotel-fernhill/visit", "/visits/warranty-pump-bakery/change",
             "/visits/warranty-pump-bakery/withdraw", "/papers", "/papers/INV-2026-00001",
             "/papers/INV-2026-00001/credit",
@@ -83,7 +85,8 @@ class BrowserTest {
                 "warranty-pump-bakery", "over-midnight-hotel");
         run("invoice", "issue", "late-call", "--date", "2026-05-14");
         run("quote", "issue", office.shop().resolve("quotes/float-switch.yaml").toString(), "--date", "2026-05-14");
-        run("call", "take", "hotel-fernhill", "--by", "Bram", "--symptom", "No ice.", "--at", "2026-06-10T09:00", "--machine",
+        run("call", "take", "hotel-fernhill", "--by", "Bram", "--symptom", "No ice.", "--at", "2026-06-10T09:00",
+                "--machine",
                 "lobby-bar", "--limit", "300");
         playwright = Playwright
                 .create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
