@@ -123,7 +123,8 @@ class CallLifeCommandsTest {
         shop.json("visit", "add", form);
         assertThat(shop.json("invoice", "issue", "answer", "--date", "2026-06-11").path("papers").get(0).path("gross")
                 .asString()).as("140.20 at 8.875 %").isEqualTo("152.64");
-        assertThat(shop.json("invoice", "show", "INV-2026-00001").path("matter").path("purchaseOrder").asString())
+        assertThat(shop.json("invoice", "show", "INV-2026-00001").path("paper").path("matter").path("purchaseOrder")
+                .asString())
                 .as("of the call").isEqualTo("FH-1");
     }
 
