@@ -40,6 +40,13 @@ class JsonAnswersTest {
     static void billed() throws IOException {
         shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
         Files.writeString(shop.folder().resolve("runs.csv"), runs());
+        shop.write("answer.yaml", """
+                format: 1
+                form: visit
+                site: crumb-lane-bakery
+                asked: {call: crumb-lane-bakery-2026-12-29, by: Noor, at: 2026-12-29T08:00, symptom: Loud.}
+                people: [{name: Ada Quill, grade: lead, arrived: 2026-12-29T09:00, left: 2026-12-29T10:00, on: repair}]
+                """);
     }
 
     /** Twenty runs on the water's side, of which every other ended in a stop. */
@@ -67,6 +74,9 @@ class JsonAnswersTest {
             "call | call approve hotel-fernhill-2026-12-30 --by Chef --limit 450",
             "call | call show hotel-fernhill-2026-12-30",
             "call | call withdraw hotel-fernhill-2026-12-30 --reason Runs.",
+            "taken-call | call take crumb-lane-bakery --by Noor --symptom Loud. --at 2026-12-29T08:00",
+            "recorded-visit | visit add answer.yaml",
+            "call | call close crumb-lane-bakery-2026-12-29",
             "calls | call list",
             "price | price late-call",
             "price | price late-call --owner",
