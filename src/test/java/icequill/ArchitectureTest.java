@@ -205,7 +205,7 @@ class ArchitectureTest {
                         + " files.disk papers outlook plans visits request document tax account party explain money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.papers ledger.entries files.form papers outlook"
-                        + " plans visits request document forecast.inputs work party");
+                        + " plans visits request document forecast.inputs work party answer.register agreement rates");
         room(arrows, "office.asking",
                 "office.billing office answer.entry answer shop ledger ledger.papers ledger.entries ledger.trail render.words files.form"
                         + " files.yaml files.disk life.call request rates work party explain money");
@@ -226,7 +226,7 @@ class ArchitectureTest {
                         + " party answer.job life.job");
         room(arrows, "office.demo",
                 "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
-                        + " request document agreement work party money");
+                        + " request document agreement work party money office.quoting life.job life.quote answer.shown answer.job");
         room(arrows, "web.door", "party");
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
         room(arrows, "web.page",
@@ -249,7 +249,7 @@ class ArchitectureTest {
         room(arrows, "web",
                 "web.offer web.run web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
                         + " office.register answer answer.call answer.history answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
-                        + " files.disk shop request explain");
+                        + " files.disk shop request explain office");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
                 "files.answer files.yaml office.care office.billing office answer.shown answer.history answer.paper answer"
@@ -261,7 +261,7 @@ class ArchitectureTest {
                         + " life.job explain");
         room(arrows, "cli.offer",
                 "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request"
-                        + " life.quote agreement explain");
+                        + " life.quote agreement explain answer.register");
         room(arrows, "cli.billing",
                 "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");
         room(arrows, "cli.book",

@@ -62,6 +62,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         IssueAllPage issue = new IssueAllPage(runs);
         get("/today/issue", issue);
         post("/today/issue", issue);
+        get("/today/renewals", new RenewalsPage());
         DuePage due = new DuePage(runs);
         get("/today/due", due);
         post("/today/due", due);

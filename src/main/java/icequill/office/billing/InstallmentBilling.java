@@ -57,7 +57,7 @@ public final class InstallmentBilling {
                     Problems problems = new Problems();
                     List<One> due = all.stream().flatMap(entry -> due(entry, until, problems).stream())
                             .sorted(Comparator.comparing(One::due).thenComparing(One::agreement)
-                                    .thenComparing(One::number))
+                                    .thenComparingInt(One::number))
                             .toList();
                     return new DueInstallments(until, due, problems.list());
                 });

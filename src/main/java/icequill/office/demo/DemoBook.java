@@ -5,6 +5,9 @@ import icequill.answer.WrittenPaper;
 import icequill.document.MaintenanceQuote;
 import icequill.document.PricedPaper;
 import icequill.ledger.entries.VisitEntry;
+import icequill.life.job.JobEvent;
+import icequill.life.quote.AcceptanceWay;
+import icequill.life.quote.QuoteEvent.Acceptance;
 import icequill.office.billing.CreditOffice;
 import icequill.office.billing.CreditOptions;
 import icequill.office.billing.InvoicedPayments;
@@ -12,6 +15,9 @@ import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
 import icequill.office.billing.StandingInvoices;
 import icequill.office.billing.VisitBilling;
+import icequill.office.quoting.AgreementWish;
+import icequill.office.quoting.JobOffice;
+import icequill.office.quoting.QuoteLifeOffice;
 import icequill.plans.WholeAgreement;
 import icequill.problem.Validated;
 import icequill.shop.AgreementLoader;
@@ -55,12 +61,34 @@ record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
         progress.accept("Quotes");
         entries.quoted().forEach(
                 name -> papers.add(IssueOffice.of(book).quote(name, wish(QUOTE_DAY)).then(this::written)));
+        answers().map(answer -> answer.problems()).filter(problems -> !problems.isEmpty())
+                .forEach(problems -> papers.add(new Validated.Invalid<>(problems)));
         progress.accept("Credit notes");
         evening().forEach(papers::add);
         reissued().forEach(papers::add);
         progress.accept("Installments of agreements");
         papers.addAll(payments(entries.agreements()));
         return papers;
+    }
+
+    /** The bakery and the fish market took a plan, by the agreements that the book has; the taproom took its repair, and waits for the part. */
+    private Stream<Validated<?>> answers() {
+        QuoteLifeOffice quotes = QuoteLifeOffice.of(book);
+        JobOffice jobs = JobOffice.of(book);
+        return Stream.of(
+                quotes.accept("MQ-2026-00001", yes(LocalDate.of(2026, 5, 20), Optional.of("quarterly"), "Jo Baker",
+                        AcceptanceWay.SIGNED), AgreementWish.of("A-2026-004")),
+                quotes.accept("MQ-2026-00003", yes(LocalDate.of(2026, 5, 28), Optional.of("semiannual"), "Ana Vidal",
+                        AcceptanceWay.MAIL), AgreementWish.of("A-2026-005")),
+                quotes.accept("RQ-2026-00001", yes(LocalDate.of(2026, 5, 18), Optional.empty(), "Dana Pell",
+                        AcceptanceWay.TELEPHONE), AgreementWish.USUAL),
+                jobs.note("RQ-2026-00001", new JobEvent.PartsOrdered(LocalDate.of(2026, 5, 18),
+                        Optional.of("the maker's depot"), Optional.of(LocalDate.of(2026, 5, 27)))));
+    }
+
+    private static Acceptance yes(LocalDate day, Optional<String> plan, String name, AcceptanceWay way) {
+        return new Acceptance(day, plan, Optional.of(name), Optional.empty(), Optional.empty(), Optional.empty(), way,
+                false);
     }
 
     /** The evening hour of the late call given back: line 3, 159.25 and its tax. */

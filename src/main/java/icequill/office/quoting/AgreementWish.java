@@ -25,4 +25,10 @@ public record AgreementWish(Optional<String> existing, Optional<String> number, 
     public static final AgreementWish USUAL = new AgreementWish(Optional.empty(), Optional.empty(), Optional.empty(),
             Optional.empty(),
             Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** That the quote became an agreement which the book has. */
+    public static AgreementWish of(String existing) {
+        return new AgreementWish(Optional.of(existing), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
 }

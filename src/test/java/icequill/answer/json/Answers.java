@@ -56,6 +56,7 @@ import icequill.answer.register.ContactList;
 import icequill.answer.register.CustomerList;
 import icequill.answer.register.MachineList;
 import icequill.answer.register.PaymentList;
+import icequill.answer.register.RenewalList;
 import icequill.answer.register.SiteList;
 import icequill.answer.shown.QuoteStanding;
 import icequill.answer.shown.Shown;
@@ -101,6 +102,7 @@ final class Answers {
         all.put("sites", SiteList.class);
         all.put("machines", MachineList.class);
         all.put("contacts", ContactList.class);
+        all.put("renewals", RenewalList.class);
         all.put("agreements", AgreementList.class);
         all.put("payments", PaymentList.class);
         all.put("payment", PaymentSheet.class);

@@ -1,0 +1,39 @@
+package icequill.cli.offer;
+
+import icequill.answer.register.RenewalList;
+import icequill.cli.terminal.BookCommand;
+import icequill.cli.terminal.Table;
+import icequill.office.RenewalOffice;
+import icequill.problem.Problem;
+import icequill.shop.ShopDay;
+import java.time.Clock;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Lists the renewals to come. */
+@Command(name = "renewals", mixinStandardHelpOptions = true, description = "Lists the agreements that renew themselves, with the days on which customers are to be told by the laws on record. Check with your adviser.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill agreement renewals                      terms that end within a year",
+        "  icequill agreement renewals --until 2027-06-30"})
+public final class AgreementRenewalsCommand extends BookCommand {
+
+    @Option(names = "--until", paramLabel = "DAY", description = "Terms that end up to this day; a year from today if left out.")
+    private @Nullable LocalDate until;
+
+    public AgreementRenewalsCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        LocalDate today = ShopDay.today(folder(), clock());
+        return show(RenewalOffice.of(folder(), clock()).upcoming(today, until == null ? today.plusYears(1) : until),
+                this::tell);
+    }
+
+    private void tell(RenewalList list) {
+        print(list.rows().isEmpty() ? "None." : Table.of(list.head(), list.rows(), list.head().size()));
+        list.problems().stream().map(Problem::text).forEach(printout().err()::println);
+    }
+}
