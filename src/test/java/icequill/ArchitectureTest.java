@@ -226,7 +226,7 @@ class ArchitectureTest {
                         + " party answer.job life.job");
         room(arrows, "office.demo",
                 "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
-                        + " request document agreement work party money office.quoting life.job life.quote answer.shown answer.job");
+                        + " request document agreement work party money office.quoting life.job life.quote");
         room(arrows, "web.door", "party");
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
         room(arrows, "web.page",
