@@ -66,7 +66,7 @@ public final class RenewalOffice {
         Problems unread = new Problems();
         List<Row> rows = entries.stream().flatMap(entry -> {
             ShopFolder shop = BookForms.shop(book);
-            Optional<AgreementRequest> request = shop.agreement(BookForms.form(entry));
+            Optional<AgreementRequest> request = shop.contents().agreement(BookForms.form(entry));
             Optional<Site> site = request.flatMap(found -> shop.site(found.scope().site(), found.scope().place()));
             unread.addAll(shop.problems());
             return request.filter(found -> goesOn(found, from, until)).stream()
