@@ -27,7 +27,7 @@ class PrepaidBlockTest {
 
     @TempDir
     Path folder;
-    private BookShop shop;
+    private BookShop shop = new BookShop(Path.of(""));
 
     private void shop(Database database) throws IOException {
         shop = BookShop.in(folder.resolve("shop"), database);
