@@ -4,9 +4,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
+import java.security.GeneralSecurityException;
+import java.security.MessageDigest;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
@@ -14,8 +17,8 @@ import java.util.stream.Stream;
 
 /**
  * Builds the self-contained program: a trimmed Java runtime, the jars, the launcher, and a class cache for a fast start.
- * Run by the build as a single source file with the JDK that compiled. It starts afresh each time, so a second build finds
- * nothing in its way.
+ * Run by the build as a single source file with the JDK that compiled. It starts afresh, so a second build finds nothing in
+ * its way; what was made of the same parts by the same JDK is left as it is.
  */
 public final class MakeImage {
 
@@ -36,6 +39,13 @@ public final class MakeImage {
         FileTime time = FileTime.from(Instant.parse(args[4]));
         List<Path> libraries = Stream.of(args[5].split(File.pathSeparator)).map(Path::of).filter(Files::isRegularFile)
                 .toList();
+        Path mark = image.resolveSibling(image.getFileName() + ".parts");
+        String parts = parts(project, jar, libraries, args[4]);
+        if (Files.exists(mark) && Files.readString(mark).equals(parts)) {
+            say("nothing changed since it was made");
+            return;
+        }
+        Files.deleteIfExists(mark);
         delete(image);
         say("a Java runtime of its own");
         run(List.of(Path.of(System.getProperty("java.home"), "bin", "jlink").toString(), "--add-modules", MODULES,
@@ -55,7 +65,25 @@ public final class MakeImage {
         }
         say("a first run, so that later ones start fast");
         train(image, launcher, demo);
+        Files.writeString(mark, parts);
         say("all of it is in " + project.relativize(image));
+    }
+
+    /** All that it is made of, as hashes. */
+    private static String parts(Path project, Path jar, List<Path> libraries, String time)
+            throws IOException, GeneralSecurityException {
+        List<Path> files = new ArrayList<>(libraries);
+        files.addAll(List.of(jar, project.resolve("LICENSE"), project.resolve("src/build/MakeImage.java")));
+        try (Stream<Path> more = Files.walk(project.resolve("src/main/dist"))) {
+            more.filter(Files::isRegularFile).sorted().forEach(files::add);
+        }
+        StringBuilder parts = new StringBuilder(
+                Runtime.version() + " " + System.getProperty("java.home") + " " + time + "\n");
+        for (Path file : files) {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
+            parts.append(file).append(' ').append(HexFormat.of().formatHex(hash)).append('\n');
+        }
+        return parts.toString();
     }
 
     private static void say(String step) {
