@@ -165,7 +165,9 @@ class ArchitectureTest {
         room(arrows, "shop",
                 "ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"
                         + " files.paper files.yaml files.disk papers outlook plans visits request document"
-                        + " life.call life.quote life.job forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
+                        + " life.call forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
+        room(arrows, "shop.life",
+                "shop ledger ledger.papers ledger.entries ledger.store life.quote life.job document agreement");
         room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");
         room(arrows, "answer.price", "render.words document work party explain");
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
@@ -188,8 +190,8 @@ class ArchitectureTest {
                 "ledger.papers ledger.entries render.words files.answer rates work party explain money");
         room(arrows, "answer.shown",
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer life.quote"
-                        + " files.yaml document party explain money");
-        room(arrows, "answer.job", "answer shop life.job ledger.papers document party explain money");
+                        + " files.yaml document party explain money shop.life");
+        room(arrows, "answer.job", "answer life.job ledger.papers document party explain money shop.life");
         // outlook and plans, because a quote that is worked out is told with what is expected of calls
         room(arrows, "answer.quote",
                 "answer.amounts answer.forecast answer.price answer.shown answer ledger.papers render.words files.answer"
@@ -199,7 +201,7 @@ class ArchitectureTest {
                 + " request document tax work party money");
         room(arrows, "office.billing",
                 "office.writing answer.register answer answer.paper shop ledger ledger.papers ledger.entries files.form files.yaml life.call papers plans"
-                        + " visits request document agreement work account party explain money");
+                        + " visits request document agreement work account party explain money shop.life");
         room(arrows, "office.register",
                 "office.billing answer.register answer.shown answer shop ledger ledger.papers ledger.entries files.answer files.form files.yaml"
                         + " files.disk papers outlook plans visits request document tax account party explain money");
@@ -208,22 +210,22 @@ class ArchitectureTest {
                         + " plans visits request document forecast.inputs work party answer.register agreement rates");
         room(arrows, "office.asking",
                 "office.billing office answer.entry answer shop ledger ledger.papers ledger.entries ledger.trail render.words files.form"
-                        + " files.yaml files.disk life.call request rates work party explain money");
+                        + " files.yaml files.disk life.call request rates work party explain money shop.life");
         // ledger.find, because names are compared as papers are found
         // pricer, tax and money, because earnings and prices that are tried are summed up; account, because cards cost
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
                 + " answer.call answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
-                + " outlook plans visits request document tax pricer rates agreement work account party explain money");
+                + " outlook plans visits request document tax pricer rates agreement work account party explain money shop.life");
         // account and papers, because what a customer owes is said while he calls
         room(arrows, "office.call",
                 "office.care office.register answer.call answer.history shop ledger ledger.entries ledger.find ledger.trail"
-                        + " files.form render.words life.call papers visits rates agreement work account party");
+                        + " files.form render.words life.call papers visits rates agreement work account party shop.life");
         room(arrows, "office.quoting",
                 "office.care office.register office.billing office.writing answer.quote answer.shown"
                         + " life.quote money explain answer.forecast answer.history answer shop ledger ledger.papers ledger.entries"
                         + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"
-                        + " party answer.job life.job");
+                        + " party answer.job life.job shop.life");
         room(arrows, "office.demo",
                 "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money office.quoting life.job life.quote");

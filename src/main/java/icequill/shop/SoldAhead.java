@@ -45,10 +45,10 @@ public record SoldAhead(Form form, MonetaryAmount paid, List<Draw> draws) {
      */
     static List<SoldAhead> at(Reading open, String site, Predicate<IssuedPaper> known) {
         List<VisitEntry> sales = open.entries().soldAhead(site);
-        return sales.isEmpty() ? List.of() : at(open, sales, billed(open, site, known));
+        return sales.isEmpty() ? List.of() : at(sales, billed(open, site, known));
     }
 
-    private static List<SoldAhead> at(Reading open, List<VisitEntry> sales, List<Billed> billed) {
+    private static List<SoldAhead> at(List<VisitEntry> sales, List<Billed> billed) {
         List<SoldAhead> sold = new ArrayList<>();
         for (VisitEntry sale : sales) {
             List<Draw> draws = billed.stream().flatMap(visit -> visit.lines().stream()

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a customer says to a quote, noted on its pages. */
 class QuoteAnswerTest {
 
-    private static final String QUOTE = "/quotes/MQ-2026-00001";
+    private static final String QUOTE = "/quotes/MQ-2026-00002";
 
     @TempDir
     private Path folder;
@@ -36,7 +36,7 @@ class QuoteAnswerTest {
 
     @Test
     void acceptedPlan_becomesAnAgreement_whichItsPageTells() {
-        assertThat(owner.get(QUOTE + "/accept").body()).contains("1,075.00 a year, before tax", "650.00");
+        assertThat(owner.get(QUOTE + "/accept").body()).contains("2,185.00 a year, before tax", "3,510.00");
 
         HttpResponse<String> answer = sent("accept", Map.of("plan", "quarterly", "name", "J. Baker", "title", "owner",
                 "way", "in-person", "day", "20 May 2026", "purchaseOrder", "77", "start", "2027-06-01", "honored",
@@ -49,7 +49,7 @@ class QuoteAnswerTest {
         assertThat(owner.json(QUOTE).path("quote").path("made").asString()).isEqualTo("A-2026-008");
     }
 
-    /** The bakery's machine is under an agreement of the demo; nobody said who accepts, by which plan, or how. */
+    /** The hotel's machines are under an agreement of the demo; nobody said who accepts, by which plan, or how. */
     @Test
     void whatIsWrong_standsAtItsField_withAllThatWasTyped() {
         HttpResponse<String> empty = sent("accept", Map.of("title", "owner"));
@@ -60,7 +60,7 @@ class QuoteAnswerTest {
                 Map.of("plan", "quarterly", "name", "J. Baker", "way", "mail", "day",
                         "2026-05-20"));
         assertThat(twice.statusCode()).isEqualTo(422);
-        assertThat(twice.body()).contains("href=\"#start\"", "A-2026-004", "value=\"J. Baker\"");
+        assertThat(twice.body()).contains("href=\"#start\"", "A-2026-002", "value=\"J. Baker\"");
         assertThat(owner.json(QUOTE).path("quote").path("state").asString()).isEqualTo("issued");
     }
 

@@ -9,7 +9,7 @@ import icequill.life.job.JobState.Ready;
 import icequill.life.job.JobState.Waiting;
 import icequill.life.job.JobState.Withdrawn;
 import icequill.money.Amounts;
-import icequill.shop.JobLife;
+import icequill.shop.life.JobLife;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -10,9 +10,11 @@ import javax.money.MonetaryAmount;
 /**
  * Installments of agreements that are due up to a day and have no invoice that stands, the longest due first.
  *
- * @param problems of agreements whose installments could not be worked out; what stands here is not billed
+ * @param missed what is paid when a visit is done, and the visit is not recorded as done; it is not billed
+ * @param problems of agreements whose installments could not be worked out
  */
-public record DueInstallments(LocalDate until, List<One> installments, List<Problem> problems) implements Listing {
+public record DueInstallments(LocalDate until, List<One> installments, List<One> missed, List<Problem> problems)
+        implements Listing {
 
     private static final List<String> HEAD = List.of("agreement", "installment", "due", "for", "net");
 
@@ -28,6 +30,11 @@ public record DueInstallments(LocalDate until, List<One> installments, List<Prob
     public record One(String agreement, String id, int number, LocalDate due, String customer, String site,
             MonetaryAmount net) {
 
+        /** That its visit is not recorded as done. */
+        public String missing() {
+            return agreement + ": the visit that was due on " + due + " is not recorded as done, so it is not billed";
+        }
+
         private List<String> cells() {
             return List.of(agreement, String.valueOf(number), due.toString(), customer + ", " + site,
                     net.getCurrency().getCurrencyCode() + " " + Amounts.plain(net));
@@ -36,6 +43,7 @@ public record DueInstallments(LocalDate until, List<One> installments, List<Prob
 
     public DueInstallments {
         installments = List.copyOf(installments);
+        missed = List.copyOf(missed);
         problems = List.copyOf(problems);
     }
 

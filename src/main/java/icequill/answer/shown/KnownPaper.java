@@ -6,7 +6,7 @@ import icequill.answer.amounts.PaperAmounts;
 import icequill.document.Paper;
 import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
-import icequill.shop.QuoteLife;
+import icequill.shop.life.QuoteLife;
 import java.util.List;
 import java.util.Optional;
 

@@ -9,7 +9,7 @@ import icequill.life.quote.QuoteState.Accepted;
 import icequill.life.quote.QuoteState.Declined;
 import icequill.life.quote.QuoteState.Issued;
 import icequill.life.quote.RefusalReason;
-import icequill.shop.QuoteLife;
+import icequill.shop.life.QuoteLife;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -24,8 +24,7 @@ import picocli.CommandLine.Option;
 @Command(name = "due", mixinStandardHelpOptions = true, description = "Lists the installments of all agreements that are due and not billed; with --issue bills them, each by its invoice. A run that was stopped goes on where it was; a second one bills nothing twice.", footerHeading = "%nExamples:%n", footer = {
         "  icequill invoice due                        what is due today",
         "  icequill invoice due --until 2026-06-30     and what will be by then",
-        "  icequill invoice due --issue --dry-run      what billing it would give",
-        "  icequill invoice due --issue"})
+        "  icequill invoice due --issue --dry-run      what billing it would give; without --dry-run it is done"})
 public final class InvoiceDueCommand extends BookCommand {
 
     @Option(names = "--until", paramLabel = "DAY", description = "Due up to this day; today if left out.")
@@ -60,6 +59,11 @@ public final class InvoiceDueCommand extends BookCommand {
 
     private void tell(DueInstallments due) {
         print(due.rows().isEmpty() ? "None." : Table.of(due.head(), due.rows(), due.head().size() - 1));
+        tellRest(due);
+    }
+
+    private void tellRest(DueInstallments due) {
+        due.missed().stream().map(DueInstallments.One::missing).forEach(printout().err()::println);
         due.problems().stream().map(Problem::text).forEach(printout().err()::println);
     }
 
@@ -73,7 +77,7 @@ public final class InvoiceDueCommand extends BookCommand {
             printout.answer(issued);
         } else {
             issued.problems().stream().map(Problem::text).forEach(printout.err()::println);
-            due.problems().stream().map(Problem::text).forEach(printout.err()::println);
+            tellRest(due);
             print(issued.papers().size() + " of " + due.installments().size()
                     + (booking.isTrial() ? " installments would be billed." : " installments billed."));
         }

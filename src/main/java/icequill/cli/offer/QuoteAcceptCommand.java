@@ -22,8 +22,8 @@ import picocli.CommandLine.Option;
 
 /** Notes that a customer accepted a quote. */
 @Command(name = "accept", mixinStandardHelpOptions = true, description = "Notes that the customer accepted a quote. One of maintenance becomes an agreement at the quoted price, with its number; nothing is typed again.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill quote accept MQ-2026-00001 --plan quarterly --by \"J. Baker\" --title owner --way signed",
-        "  icequill quote accept RQ-2026-00002 --by \"D. Okafor\" --way mail --po 4471 --on 2026-05-18"})
+        "  icequill quote accept MQ-2026-00002 --plan semiannual --by \"R. Vance\" --title manager --way signed --on 2026-05-20 --start 2027-06-01",
+        "  icequill quote accept --help                 who, how, and what the agreement is to be"})
 public final class QuoteAcceptCommand extends BookCommand {
 
     @Mixin

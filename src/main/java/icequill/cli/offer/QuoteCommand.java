@@ -13,7 +13,5 @@ import picocli.CommandLine.Command;
                 "  icequill quote price crumb-lane-plan         all ways of care side by side",
                 "  icequill quote earnings float-switch         what it costs and earns",
                 "  icequill quote issue float-switch            with the next number, in the book",
-                "  icequill quote accept MQ-2026-00001 --plan quarterly --by \"J. Baker\" --way signed",
-                "  icequill quote decline MQ-2026-00002 --reason price",
                 "  icequill quote list --month 2026-05"})
 public final class QuoteCommand extends Noun {}

@@ -18,7 +18,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Notes that a customer declined a quote. */
-@Command(name = "decline", mixinStandardHelpOptions = true, description = "Notes that the customer declined a quote, and why. He may still accept it later.", footerHeading = "%nExample:%n", footer = "  icequill quote decline MQ-2026-00002 --reason price --words \"Has an offer for 900.\"")
+@Command(name = "decline", mixinStandardHelpOptions = true, description = "Notes that the customer declined a quote, and why. He may still accept it later.", footerHeading = "%nExample:%n", footer = "  icequill quote decline MQ-2026-00003 --reason price --words \"Has an offer for 900.\"")
 public final class QuoteDeclineCommand extends BookCommand {
 
     @Mixin

@@ -8,6 +8,5 @@ import picocli.CommandLine.Command;
         JobOrderCommand.class, JobReadyCommand.class, JobShowCommand.class,
         JobWithdrawCommand.class}, description = "Sees accepted repairs through: parts, the visit, and whether it is billed. A job is called by the number of its quote.", footerHeading = "%nExamples:%n", footer = {
                 "  icequill job list                                       what waits",
-                "  icequill job order RQ-2026-00001 --expected 2026-05-27  parts are on their way",
-                "  icequill job done RQ-2026-00001 --visit float-switch"})
+                "  icequill job list --all"})
 public final class JobCommand extends Noun {}

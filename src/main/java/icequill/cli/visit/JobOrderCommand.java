@@ -10,7 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Notes that parts of a job are ordered. */
-@Command(name = "order", mixinStandardHelpOptions = true, description = "Notes that parts for a job are ordered, and when they are to come.", footerHeading = "%nExample:%n", footer = "  icequill job order RQ-2026-00001 --from \"the maker's depot\" --expected 2026-05-27")
+@Command(name = "order", mixinStandardHelpOptions = true, description = "Notes that parts for a job are ordered, and when they are to come.", footerHeading = "%nExample:%n", footer = "  icequill job order RQ-2026-00001 --from \"the maker's depot\" --on 2026-05-18 --expected 2026-05-27")
 public final class JobOrderCommand extends JobNoting {
 
     @Option(names = "--from", paramLabel = "TEXT", description = "Who sends them.")

@@ -37,10 +37,18 @@ public sealed interface JobState {
     /** Can be planned. */
     record Ready(LocalDate since) implements JobState {}
 
-    /** @param visit by id */
+    /**
+     * By a visit.
+     *
+     * @param visit by id
+     */
     record Done(LocalDate since, String visit) implements JobState {}
 
-    /** @param reason empty only where the customer was forgotten since */
+    /**
+     * It will not be done.
+     *
+     * @param reason empty only where the customer was forgotten since
+     */
     record Withdrawn(LocalDate since, Optional<String> reason) implements JobState {}
 
     /** Where it stands after something happened, or why that cannot be. */

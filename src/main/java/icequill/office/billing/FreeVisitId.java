@@ -1,8 +1,8 @@
 package icequill.office.billing;
 
 import icequill.problem.Validated;
-import icequill.shop.FreeId;
 import icequill.shop.ShopBook;
+import icequill.shop.life.FreeId;
 
 /** Finds what to call visits that nobody named. */
 public record FreeVisitId(ShopBook book) {

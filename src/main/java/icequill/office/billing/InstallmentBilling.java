@@ -10,7 +10,6 @@ import icequill.ledger.Reading;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.plans.DuePayments;
 import icequill.plans.WholeAgreement;
-import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
@@ -28,6 +27,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Bills the installments of all agreements that are due. What is due is worked out from the book alone, so a run that was stopped, or killed,
@@ -55,23 +55,34 @@ public final class InstallmentBilling {
         return book.read(open -> Validated.valid(
                 open.entries().agreements().stream().filter(entry -> !entry.isForgotten()).toList())).map(all -> {
                     Problems problems = new Problems();
-                    List<One> due = all.stream().flatMap(entry -> due(entry, until, problems).stream())
-                            .sorted(Comparator.comparing(One::due).thenComparing(One::agreement)
-                                    .thenComparingInt(One::number))
-                            .toList();
-                    return new DueInstallments(until, due, problems.list());
+                    List<Found> found = all.stream().flatMap(entry -> found(entry, until, problems).stream()).toList();
+                    return new DueInstallments(until, sorted(found, true), sorted(found, false), problems.list());
                 });
     }
 
-    private List<One> due(AgreementEntry entry, LocalDate until, Problems problems) {
+    /**
+     * A payment.
+     *
+     * @param isReady whether it may be billed
+     */
+    private record Found(One one, boolean isReady) {}
+
+    private static List<One> sorted(List<Found> found, boolean areReady) {
+        return found.stream().filter(each -> each.isReady() == areReady).map(Found::one)
+                .sorted(Comparator.comparing(One::due).thenComparing(One::agreement).thenComparingInt(One::number))
+                .toList();
+    }
+
+    private List<Found> found(AgreementEntry entry, LocalDate until, Problems problems) {
         Validated<WholeAgreement> read = new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of)
                 .of(new FormName.InBook(entry.id()), until);
         read.problems().stream().map(problem -> of(entry.number(), problem)).forEach(problems::add);
         return read.then(hand -> book.read(open -> Validated.valid(DuePayments.of(hand, numbers(open, entry.number()),
-                done(open, hand), until)))).map(due -> {
-                    due.waiting().forEach(payment -> problems.add(missed(entry.number(), payment)));
-                    return due.ready().stream().map(payment -> one(entry, read.orElseThrow(), payment)).toList();
-                }).found().orElse(List.of());
+                done(open, hand), until)))
+                .map(due -> Stream.concat(
+                        due.ready().stream().map(payment -> new Found(one(entry, hand, payment), true)),
+                        due.waiting().stream().map(payment -> new Found(one(entry, hand, payment), false))).toList()))
+                .found().orElse(List.of());
     }
 
     /** Days of visits that were done at the site without being asked for, in the term and a month before. */
@@ -82,12 +93,6 @@ public final class InstallmentBilling {
         return open.entries().visitsAt(hand.site().id()).stream()
                 .filter(visit -> !visit.isPlanned() && !calls.contains(visit.id()) && !withdrawn.contains(visit.id()))
                 .map(visit -> visit.began().toLocalDate()).filter(day -> !day.isBefore(first)).toList();
-    }
-
-    private static Problem missed(String agreement, Installment payment) {
-        return new Problem(Code.MISSING, new Place(agreement, 0, ""),
-                "the visit that was due on " + payment.due() + " is not recorded as done",
-                "the visit, once it is done; what was missed is not billed");
     }
 
     private static One one(AgreementEntry entry, WholeAgreement hand, Installment payment) {
@@ -110,7 +115,8 @@ public final class InstallmentBilling {
         List<BookedPaper> issued = new ArrayList<>();
         IssueOffice office = IssueOffice.of(book);
         for (One one : due) {
-            Validated<BookedPaper> paper = office.installment(new FormName.InBook(one.id()), one.number(), wish);
+            Validated<BookedPaper> paper = office.installment(new FormName.InBook(one.id()), one.number(),
+                    wish.booking().isTrial() ? tried(wish) : wish);
             paper.found().ifPresent(issued::add);
             paper.problems().stream().map(problem -> of(one.agreement(), problem)).forEach(problems::add);
             if (!along.test(paper)) {
@@ -118,6 +124,11 @@ public final class InstallmentBilling {
             }
         }
         return new IssuedPapers(issued, wish.booking().isTrial(), problems.list());
+    }
+
+    /** What is tried is undone at once, so that of an agreement the earlier ones are not billed yet when the later ones are tried. */
+    private static IssueOptions tried(IssueOptions wish) {
+        return new IssueOptions(wish.date(), wish.language(), new Booking(wish.booking().backdate(), true, true));
     }
 
     /** A problem that says of which agreement it is. */

@@ -16,8 +16,8 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.shop.BookedCall;
 import icequill.shop.BookedCalls;
-import icequill.shop.FreeId;
 import icequill.shop.ShopBook;
+import icequill.shop.life.FreeId;
 import icequill.visits.PromisedResponse;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -41,7 +41,11 @@ public final class CallOffice {
         this.language = language;
     }
 
-    /** @param language of the reader; empty for the shop's */
+    /**
+     * The office of a shop's folder.
+     *
+     * @param language of the reader; empty for the shop's
+     */
     public static CallOffice of(Path folder, Clock clock, Optional<Language> language) {
         return of(ShopBook.of(folder, clock), language);
     }

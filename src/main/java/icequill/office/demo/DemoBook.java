@@ -71,15 +71,13 @@ record DemoBook(ShopBook book, DemoEntries entries, Consumer<String> progress) {
         return papers;
     }
 
-    /** The bakery and the fish market took a plan, by the agreements that the book has; the taproom took its repair, and waits for the part. */
+    /** The bakery took a plan, by the agreement that the book has; the taproom took its repair, and waits for the part. */
     private Stream<Validated<?>> answers() {
         QuoteLifeOffice quotes = QuoteLifeOffice.of(book);
         JobOffice jobs = JobOffice.of(book);
         return Stream.of(
                 quotes.accept("MQ-2026-00001", yes(LocalDate.of(2026, 5, 20), Optional.of("quarterly"), "Jo Baker",
                         AcceptanceWay.SIGNED), AgreementWish.of("A-2026-004")),
-                quotes.accept("MQ-2026-00003", yes(LocalDate.of(2026, 5, 28), Optional.of("semiannual"), "Ana Vidal",
-                        AcceptanceWay.MAIL), AgreementWish.of("A-2026-005")),
                 quotes.accept("RQ-2026-00001", yes(LocalDate.of(2026, 5, 18), Optional.empty(), "Dana Pell",
                         AcceptanceWay.TELEPHONE), AgreementWish.USUAL),
                 jobs.note("RQ-2026-00001", new JobEvent.PartsOrdered(LocalDate.of(2026, 5, 18),

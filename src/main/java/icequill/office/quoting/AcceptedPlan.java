@@ -14,7 +14,7 @@ import icequill.life.quote.QuoteEvent.Acceptance;
 import icequill.money.Amounts;
 import icequill.problem.Place;
 import icequill.shop.EntryId;
-import icequill.shop.QuoteLife;
+import icequill.shop.life.QuoteLife;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -17,9 +17,9 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.shop.JobLife;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
+import icequill.shop.life.JobLife;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -47,7 +47,11 @@ public final class JobOffice {
         return new JobOffice(book);
     }
 
-    /** @param isAll those too that are billed or withdrawn */
+    /**
+     * Jobs, those that wait longest first.
+     *
+     * @param isAll those too that are billed or withdrawn
+     */
     public Validated<JobList> jobs(boolean isAll) {
         return book.read(open -> Validated.valid(new JobList(JobLife.numbers(open).stream()
                 .flatMap(number -> found(open, number).found().stream()).map(life -> sheet(open, life))
@@ -56,7 +60,11 @@ public final class JobOffice {
                 .toList())));
     }
 
-    /** @param number of the quote, however it is typed */
+    /**
+     * Where one stands.
+     *
+     * @param number of the quote, however it is typed
+     */
     public Validated<JobSheet> job(String number) {
         return book.read(open -> found(open, number).map(life -> sheet(open, life)));
     }

@@ -1,4 +1,4 @@
-package icequill.shop;
+package icequill.shop.life;
 
 import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
@@ -19,6 +19,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import icequill.shop.BookedPapers;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;

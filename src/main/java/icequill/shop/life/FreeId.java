@@ -1,4 +1,4 @@
-package icequill.shop;
+package icequill.shop.life;
 
 import java.time.LocalDate;
 import java.util.function.Predicate;

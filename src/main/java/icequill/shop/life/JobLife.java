@@ -1,4 +1,4 @@
-package icequill.shop;
+package icequill.shop.life;
 
 import icequill.document.RepairQuote;
 import icequill.ledger.Reading;
