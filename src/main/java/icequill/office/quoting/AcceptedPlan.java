@@ -33,7 +33,6 @@ record AcceptedPlan(QuoteLife life, MaintenanceQuote quote, String request, Acce
 
     private static final List<String> SAME = List.of("format", "site", "machines", "months", "billing", "modifiers",
             "arrive", "crew", "minutes", "includedCalls");
-    private static final String FORMAT = "A-%d-%03d";
     private static final int USUAL_DAYS = 30;
     private static final int MOST_NUMBERS = 999_999;
 
@@ -93,7 +92,7 @@ record AcceptedPlan(QuoteLife life, MaintenanceQuote quote, String request, Acce
         int last = open.entries().agreements().stream().map(AgreementEntry::number).map(made::matcher)
                 .filter(matcher -> matcher.matches()).mapToInt(matcher -> Integer.parseInt(matcher.group(1)))
                 .filter(count -> count < MOST_NUMBERS).max().orElse(0);
-        return String.format(Locale.ROOT, FORMAT, year, last + 1);
+        return String.format(Locale.ROOT, "A-%d-%03d", year, last + 1);
     }
 
     private Leaf named() {

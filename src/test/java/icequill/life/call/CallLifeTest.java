@@ -79,7 +79,7 @@ class CallLifeTest {
     /** After all of these but the last, which may be refused. */
     private static Validated<CallState> after(String events) {
         Validated<CallState> state = Validated.valid(new CallState.Unknown());
-        for (String event : events.split(", ")) {
+        for (String event : events.split(", ", -1)) {
             state = CallLife.step(state.orElseThrow(), Optional.ofNullable(EVENTS.get(event)).orElseThrow());
         }
         return state;
