@@ -8,6 +8,7 @@ import icequill.web.call.CallsPage;
 import icequill.web.door.Door;
 import icequill.web.offer.JobPage;
 import icequill.web.offer.JobsPage;
+import icequill.web.offer.OutcomesPage;
 import icequill.web.offer.QuoteAcceptance;
 import icequill.web.offer.QuoteDraft;
 import icequill.web.offer.QuoteEntryPage;
@@ -133,6 +134,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         }
         post("/quotes/drafts/{draft}/discard", draft);
         get("/quotes", new QuotesPage());
+        get("/quotes/outcomes", new OutcomesPage());
         get("/quotes/{number}", new QuotePage());
         QuoteAcceptance acceptance = new QuoteAcceptance();
         get("/quotes/{number}/accept", acceptance);

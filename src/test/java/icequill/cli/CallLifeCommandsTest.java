@@ -105,13 +105,13 @@ class CallLifeCommandsTest {
         assertThat(book.json("audit").path("findings")).isEmpty();
     }
 
-    /** The visit comes to 140.20 before tax: above 100.00 it is recorded only once somebody allows it. */
+    /** The visit comes to 140.20 before tax: above 100.00 it is billed only once somebody allows it. */
     @Test
-    void visitAboveTheLimit_isRefusedUntilSomebodyAllowsIt() throws IOException {
+    void visitAboveTheLimit_isNotBilledUntilSomebodyAllowsIt() throws IOException {
         taken(shop, "100");
-        String form = visit(shop, "answer", "2026-06-10T16:20", "2026-06-10T16:50", CALL).toString();
+        shop.json("visit", "add", visit(shop, "answer", "2026-06-10T16:20", "2026-06-10T16:50", CALL).toString());
 
-        assertThat(shop.problems("visit", "add", form)).singleElement().asString()
+        assertThat(shop.problems("invoice", "issue", "answer", "--date", "2026-06-11")).singleElement().asString()
                 .contains("the price before tax is 140.20, above the limit of 100.00 that the customer set")
                 .contains("record who allows more: icequill call approve " + CALL + " --by NAME --limit AMOUNT");
         assertThat(shop.problems("call", "approve", CALL, "--by", "Chef", "--limit", "100")).singleElement().asString()
@@ -120,7 +120,6 @@ class CallLifeCommandsTest {
         assertThat(allowed.path("limit").asString()).isEqualTo("200.00");
         assertThat(allowed.path("approvals").get(0).path("on").asString()).isEqualTo("2026-06-10");
 
-        shop.json("visit", "add", form);
         assertThat(shop.json("invoice", "issue", "answer", "--date", "2026-06-11").path("papers").get(0).path("gross")
                 .asString()).as("140.20 at 8.875 %").isEqualTo("152.64");
         assertThat(shop.json("invoice", "show", "INV-2026-00001").path("paper").path("matter").path("purchaseOrder")

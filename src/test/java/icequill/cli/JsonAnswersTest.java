@@ -98,6 +98,7 @@ class JsonAnswersTest {
             "found-papers | invoice list",
             "found-papers | credit list",
             "quotes | quote list",
+            "quote-outcomes | quote outcomes --month 2026-05",
             "quote-standing | quote accept RQ-2026-00001 --by Ann --way mail --on 2026-05-18",
             "quote-standing | quote decline MQ-2026-00001 --reason price --on 2026-05-20",
             "job | job order RQ-2026-00001 --on 2026-05-18",

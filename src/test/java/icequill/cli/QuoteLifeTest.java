@@ -65,6 +65,26 @@ class QuoteLifeTest {
         assertThat(shop.json("agreement", "show", "A-2026-008").toString()).contains("\"semiannual\"", "650.0");
     }
 
+    /** By hand: the bakery's quarterly plan is recommended, at 1,075.00; it took the semiannual one, at 650.00. */
+    @ParameterizedTest
+    @EnumSource(names = "SQLITE")
+    void quotesWonAndLost_areSummedUpByReasonAndPrice(Database database) throws IOException {
+        BookShop shop = quoted(database);
+        assertThat(shop.run("quote", "outcomes").out()).contains("lapsed", "USD 1075.00");
+
+        shop.json("quote", "decline", "MQ-2026-00001", "--reason", "price", "--on", "2026-05-21");
+        JsonNode lost = shop.json("quote", "outcomes", "--month", "2026-05");
+        assertThat(lost.path("reasons").get(0).path("name").asString()).isEqualTo("price");
+        assertThat(lost.path("reasons").get(0).path("net").asString()).isEqualTo("1075.00");
+
+        accept(shop, "--plan", "semiannual", "--on", "2026-06-10", "--start", "2027-06-01");
+        JsonNode won = shop.json("quote", "outcomes");
+        assertThat(won.path("reasons")).isEmpty();
+        assertThat(won.path("outcomes")).hasSize(1);
+        assertThat(won.path("outcomes").get(0).path("name").asString()).isEqualTo("accepted");
+        assertThat(won.path("outcomes").get(0).path("net").asString()).isEqualTo("650.00");
+    }
+
     @ParameterizedTest
     @EnumSource(names = "SQLITE")
     void whatCannotBeAccepted_isToldAtOnce_andNothingIsKept(Database database) throws IOException {

@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 /** The commands on quotes. */
 @Command(name = "quote", mixinStandardHelpOptions = true, subcommands = {QuoteAcceptCommand.class,
         QuoteDeclineCommand.class, QuoteDraftCommand.class,
-        QuoteEarningsCommand.class, QuoteIssueCommand.class, QuoteListCommand.class,
+        QuoteEarningsCommand.class, QuoteIssueCommand.class, QuoteListCommand.class, QuoteOutcomesCommand.class,
         QuotePriceCommand.class,
         QuoteShowCommand.class}, description = "Quotes repairs, and maintenance with all its choices.", footerHeading = "%nExamples:%n", footer = {
                 "  icequill quote draft float-switch            a draft to look at",

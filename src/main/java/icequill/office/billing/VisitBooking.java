@@ -15,7 +15,6 @@ import icequill.problem.Validated;
 import icequill.shop.EntryId;
 import icequill.shop.ShopBook;
 import icequill.visits.VisitContext;
-import icequill.work.Call;
 import java.util.Optional;
 
 /** Puts priced visits into the book, done or planned. */
@@ -35,10 +34,7 @@ public record VisitBooking(ShopBook book) {
         }
     }
 
-    /**
-     * A visit that could be billed once it is done; one that was done is vouched for, and is over. One that answers a call of the book
-     * costs no more than somebody allowed.
-     */
+    /** A visit that could be billed once it is done; one that was done is vouched for, and is over. */
     public Validated<Bookable> bookable(Form form, VisitContext hand) {
         Bookable visit = new Bookable(form, hand);
         Problems problems = new Problems();
@@ -48,7 +44,6 @@ public record VisitBooking(ShopBook book) {
         }
         if (!visit.isPlanned()) {
             problems.take(hand.vouched());
-            hand.visit().call().flatMap(Call::id).ifPresent(call -> problems.take(hand.withinLimit()));
             problems.addAll(new IssueDates(book).stillToCome(hand.visit().id(), hand.visit().ended()).list());
         }
         return problems.or(() -> visit);

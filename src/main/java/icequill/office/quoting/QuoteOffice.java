@@ -3,6 +3,7 @@ package icequill.office.quoting;
 import icequill.answer.BookedPaper;
 import icequill.answer.quote.QuoteEntry;
 import icequill.answer.quote.QuoteList;
+import icequill.answer.quote.QuoteOutcomes;
 import icequill.answer.quote.QuoteSheet;
 import icequill.answer.shown.QuoteStanding;
 import icequill.document.MaintenanceQuote;
@@ -14,6 +15,7 @@ import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Pdf;
 import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
+import icequill.office.care.AskedPeriod;
 import icequill.office.care.PaperOffice;
 import icequill.office.care.PaperWish;
 import icequill.office.register.ImportOffice;
@@ -21,6 +23,7 @@ import icequill.office.writing.PaperWriter;
 import icequill.outlook.ComparisonAssembly;
 import icequill.outlook.LookAhead;
 import icequill.party.Language;
+import icequill.party.Shop;
 import icequill.plans.PlanContext;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -42,6 +45,7 @@ import icequill.shop.life.QuoteLife;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,6 +53,8 @@ import java.util.stream.Stream;
 
 /** The office that quotes maintenance while the customer waits: worked out, previewed, and issued with all that was typed. */
 public final class QuoteOffice {
+
+    private static final int MOST = 100_000;
 
     private final ShopBook book;
 
@@ -217,6 +223,27 @@ public final class QuoteOffice {
                     QuoteStanding.State.of(Optional.ofNullable(answers.get(paper.number()))), lastDay(open, paper),
                     day)).toList()));
         }));
+    }
+
+    /**
+     * Quotes that were issued in a period, won and lost.
+     *
+     * @param day on which it is seen whether they lapsed
+     */
+    public Validated<QuoteOutcomes> outcomes(AskedPeriod period, LocalDate day) {
+        PaperWish wish = new PaperWish("", period, List.of("quote"), Optional.empty(), Optional.empty(),
+                Optional.empty(), MOST);
+        return PaperOffice.of(book).find(wish).then(papers -> book.read(open -> {
+            List<QuoteOutcomes.Row> rows = papers.stream()
+                    .flatMap(paper -> open.papers().show(paper.number()).then(issued -> QuoteLife.of(open, issued))
+                            .found().stream())
+                    .map(life -> QuoteResult.of(life, day)).sorted(Comparator.comparing(QuoteOutcomes.Row::date)
+                            .thenComparing(QuoteOutcomes.Row::number))
+                    .toList();
+            return Validated.valid(rows);
+        })).then(rows -> BookForms.shop(book).shop().map(Shop::currency)
+                .<Validated<QuoteOutcomes>>map(currency -> Validated.valid(QuoteOutcomes.of(rows, currency)))
+                .orElseGet(() -> new Validated.Invalid<>(BookForms.shop(book).problems())));
     }
 
     private static Optional<LocalDate> lastDay(Reading open, BookedPaper paper) {

@@ -42,6 +42,7 @@ import icequill.answer.paper.PaperList;
 import icequill.answer.paper.Reprints;
 import icequill.answer.price.VisitPrice;
 import icequill.answer.quote.QuoteList;
+import icequill.answer.quote.QuoteOutcomes;
 import icequill.answer.quote.QuoteSheet;
 import icequill.answer.rates.AdoptedRates;
 import icequill.answer.rates.DayPrices;
@@ -87,6 +88,7 @@ final class Answers {
         all.put("due-installments", DueInstallments.class);
         all.put("found-papers", PaperList.class);
         all.put("quotes", QuoteList.class);
+        all.put("quote-outcomes", QuoteOutcomes.class);
         all.put("quote-standing", QuoteStanding.class);
         all.put("job", JobSheet.class);
         all.put("jobs", JobList.class);
