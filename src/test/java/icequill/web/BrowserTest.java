@@ -308,7 +308,7 @@ class BrowserTest {
 
     /**
      * Nothing but keys, from the site's page to the visit, with a part found by three letters, kept while it was typed and shown in
-     * another language on the way. 52.00 + 98.00 for an hour + a filter, at 8.875 %.
+     * another language on the way. 52.00 + 98.00 for an hour + 87.25 for a filter, at 8.875 %.
      */
     @ParameterizedTest
     @CsvSource({"1100, 20, Wednesday", "320, 21, Thursday"})
@@ -337,7 +337,8 @@ class BrowserTest {
         String part = page.locator("#line0part").inputValue();
         assertThat(part).contains("filter");
         PlaywrightAssertions.assertThat(page.locator("#line1part")).isVisible();
-        PlaywrightAssertions.assertThat(page.locator("#price [role=status]")).containsText("USD");
+        // What is typed last comes last: 150.00 + 87.25, and 8.875 % of it.
+        PlaywrightAssertions.assertThat(page.locator("#price [role=status]")).containsText("258.31");
         String price = page.locator("#price [role=status]").textContent();
         PlaywrightAssertions.assertThat(page.locator("[data-kept]")).containsText("Kept");
         PlaywrightAssertions.assertThat(page.locator("#understood-day")).hasText(weekday + ", May " + day + ", 2026");
