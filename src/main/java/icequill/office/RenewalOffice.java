@@ -1,6 +1,5 @@
 package icequill.office;
 
-import icequill.agreement.MonthByMonth;
 import icequill.agreement.NoticePlan;
 import icequill.agreement.NoticeRule;
 import icequill.agreement.NoticeRules;
@@ -9,7 +8,6 @@ import icequill.answer.register.RenewalList.Row;
 import icequill.answer.register.RenewalList.Window;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.party.Site;
-import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Rates;
@@ -73,8 +71,7 @@ public final class RenewalOffice {
                     .flatMap(found -> site.stream().map(there -> row(entry, found, there, NoticePlan.of(
                             found.renewal().terms(), found.renewal().jurisdictions(), rules, workday, from))));
         }).sorted(Comparator.comparing(RenewalOffice::first).thenComparing(Row::agreement)).toList();
-        List<Problem> problems = unread.list();
-        return new RenewalList(from, until, rows, problems);
+        return new RenewalList(from, until, rows, unread.list());
     }
 
     private static LocalDate first(Row row) {
@@ -83,9 +80,8 @@ public final class RenewalOffice {
 
     private static boolean goesOn(AgreementRequest request, LocalDate from, LocalDate until) {
         LocalDate last = request.renewal().terms().term().lastDay();
-        boolean isEnded = request.renewal().noticed().isPresent()
-                && request.byMonth().flatMap(MonthByMonth::lastDay).filter(last::equals).isPresent();
-        return request.accepted().isPresent() && !isEnded && !last.isBefore(from) && !last.isAfter(until);
+        return request.accepted().isPresent() && request.endingNotice().isEmpty() && !last.isBefore(from)
+                && !last.isAfter(until);
     }
 
     private static Row row(AgreementEntry entry, AgreementRequest request, Site site, NoticePlan plan) {

@@ -1,7 +1,6 @@
 package icequill.plans;
 
 import icequill.agreement.Installment;
-import icequill.agreement.MonthByMonth;
 import icequill.agreement.NoticePlan;
 import icequill.agreement.NoticeRule;
 import icequill.agreement.NoticeRules;
@@ -61,8 +60,7 @@ public record RenewalAssembly(WholeAgreement hand, BillTo billTo, Optional<Notic
     /** That it ends with its term, by the notice that was given. */
     private Optional<Problem> ended() {
         LocalDate last = renewal().terms().term().lastDay();
-        return renewal().noticed().filter(day -> hand.request().byMonth().flatMap(MonthByMonth::lastDay)
-                .filter(last::equals).isPresent())
+        return hand.request().endingNotice()
                 .map(day -> new Problem(Code.NOT_ALLOWED, hand.request().scope().place(),
                         "notice was given on " + day + ": it ends on " + last + " and does not go on",
                         "renewal without noticed, if that is wrong"));

@@ -129,6 +129,13 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
                 : Optional.empty();
     }
 
+    /** The day of the notice by which it ends with its term; empty where it goes on. */
+    public Optional<LocalDate> endingNotice() {
+        LocalDate last = renewal.terms().term().lastDay();
+        return renewal.noticed()
+                .filter(day -> byMonth().flatMap(MonthByMonth::lastDay).filter(last::equals).isPresent());
+    }
+
     /** Whether it was accepted by a day of its term, or of the months that it goes on for. */
     public boolean isInForce(LocalDate day) {
         return accepted.filter(found -> !found.date().isAfter(day)).isPresent()

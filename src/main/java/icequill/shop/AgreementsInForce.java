@@ -1,14 +1,13 @@
 package icequill.shop;
 
-import icequill.files.form.Form;
 import icequill.party.Site;
 import icequill.problem.Problems;
 import icequill.request.AgreementRequest;
 import icequill.visits.AgreementInForce;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The agreements that run at sites. */
 public record AgreementsInForce(ShopFolder folder) {
@@ -19,14 +18,16 @@ public record AgreementsInForce(ShopFolder folder) {
      * @param problems what is wrong with the plans and rates that they were priced by is added here
      */
     public List<AgreementInForce> of(Site site, LocalDate day, Problems problems) {
-        List<AgreementInForce> found = new ArrayList<>();
-        for (Form form : folder.agreementsAt(site.id())) {
-            folder.contents().agreement(form).stream().flatMap(request -> request.sites().stream())
-                    .filter(request -> request.part().isEmpty() || request.scope().site().equals(site.id()))
-                    .filter(request -> request.isInForce(day)).findFirst()
-                    .flatMap(request -> of(request, site, day, problems)).ifPresent(found::add);
-        }
-        return found;
+        return requests(site, day).flatMap(request -> of(request, site, day, problems).stream()).toList();
+    }
+
+    /** The same as they were asked for, of several sites that of this one. */
+    public Stream<AgreementRequest> requests(Site site, LocalDate day) {
+        return folder.agreementsAt(site.id()).stream()
+                .flatMap(form -> folder.contents().agreement(form).stream()
+                        .flatMap(request -> request.sites().stream())
+                        .filter(request -> request.part().isEmpty() || request.scope().site().equals(site.id()))
+                        .filter(request -> request.isInForce(day)).findFirst().stream());
     }
 
     private Optional<AgreementInForce> of(AgreementRequest request, Site site, LocalDate day, Problems problems) {

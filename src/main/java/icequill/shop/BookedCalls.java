@@ -4,6 +4,7 @@ import icequill.files.form.CallSteps;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.LifeStep;
+import icequill.ledger.store.DamagedRow;
 import icequill.life.call.CallEvent;
 import icequill.life.call.CallLife;
 import icequill.life.call.CallState;
@@ -28,13 +29,16 @@ public record BookedCalls(Shop shop, Reading open) {
     /** What stands in the place of what was forgotten. */
     private static final String FORGOTTEN = "\u2014";
 
+    /** What calls of a book are called. */
+    public static List<String> ids(Reading open) {
+        return List.copyOf(open.entries().lastSteps(KIND).keySet());
+    }
+
     /** The call of an id; what there is where there is none. */
     public Validated<BookedCall> find(String id) {
         List<LifeStep> steps = open.entries().steps(KIND, id);
         return steps.isEmpty()
-                ? Validated.invalid(UnknownName.name("call", id,
-                        open.entries().steps(KIND).stream().map(LifeStep::id).distinct().toList(),
-                        "see: icequill call list"))
+                ? Validated.invalid(UnknownName.name("call", id, ids(open), "see: icequill call list"))
                 : call(steps);
     }
 
@@ -72,7 +76,7 @@ public record BookedCalls(Shop shop, Reading open) {
     }
 
     private Validated<CallEvent> event(LifeStep step, String site) {
-        CallSteps.Kind kind = CallSteps.Kind.valueOf(step.event());
+        CallSteps.Kind kind = DamagedRow.made("event", () -> CallSteps.Kind.valueOf(step.event()));
         Map<String, String> told = new LinkedHashMap<>(step.said());
         told.putAll(step.personal());
         if (step.personal().isEmpty()) {

@@ -29,6 +29,14 @@ public final class ShopDay {
         return ShopZone.of(folder).orElseGet(clock::getZone);
     }
 
+    /** The day, unless it is still to come. */
+    public static Validated<LocalDate> notAhead(LocalDate day, LocalDate today, Place place) {
+        return day.isAfter(today)
+                ? Validated.invalid(new Problem(Code.OUT_OF_RANGE, place,
+                        day + " is still to come: today is " + today, "today or an earlier day"))
+                : Validated.valid(day);
+    }
+
     /** The day, unless no paper can bear it: a slip of the pen. */
     public static Validated<LocalDate> likely(LocalDate day, Place place, String what) {
         return day.isBefore(FIRST) || day.isAfter(LAST)

@@ -11,6 +11,7 @@ import icequill.cli.terminal.Table;
 import icequill.office.billing.InstallmentBilling;
 import icequill.office.billing.IssueOptions;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import icequill.shop.ShopDay;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -48,13 +49,14 @@ public final class InvoiceDueCommand extends BookCommand {
         Path folder = pricing(folder());
         LocalDate day = until == null ? ShopDay.today(folder, clock()) : until;
         InstallmentBilling office = InstallmentBilling.of(folder, clock());
+        Validated<DueInstallments> due = office.due(day);
         if (!issue) {
-            return show(office.due(day), this::tell);
+            return show(due, this::tell);
         }
         IssueOptions options = new IssueOptions(booking.day(folder, clock()), language.language(),
                 booking.booking(false));
-        return office.due(day).found().map(due -> bill(office, due, options))
-                .orElseGet(() -> printout().problems(office.due(day).problems()));
+        return due.found().map(found -> bill(office, found, options))
+                .orElseGet(() -> printout().problems(due.problems()));
     }
 
     private void tell(DueInstallments due) {

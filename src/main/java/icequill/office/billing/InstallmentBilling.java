@@ -85,8 +85,11 @@ public final class InstallmentBilling {
                 .found().orElse(List.of());
     }
 
-    /** Days of visits that were done at the site without being asked for, in the term and a month before. */
+    /** Days of visits that were done at the site without being asked for, in the term and a month before, where such visits are paid. */
     private static List<LocalDate> done(Reading open, WholeAgreement hand) {
+        if (hand.request().scope().billing().isPresent()) {
+            return List.of();
+        }
         Set<String> calls = open.entries().calls().keySet();
         Set<String> withdrawn = open.entries().withdrawals().keySet();
         LocalDate first = hand.request().scope().term().start().minusMonths(1);

@@ -83,8 +83,9 @@ public final class TodayOffice {
     /** To which nobody went yet, the oldest first. */
     private Validated<List<CallRow>> calls(Reading open, Shop shop) {
         ZonedDateTime now = book.clock().instant().atZone(shop.zone());
+        SiteNames names = new SiteNames(open, new HashMap<>());
         return new BookedCalls(shop, open).all().map(calls -> calls.stream()
-                .map(call -> CallRow.of(call, new SiteNames(open, new HashMap<>()).of(call.site()), now))
+                .map(call -> CallRow.of(call, names.of(call.site()), now))
                 .filter(row -> row.stage().isWaiting())
                 .sorted(Comparator.comparing(row -> row.at().toInstant())).toList());
     }

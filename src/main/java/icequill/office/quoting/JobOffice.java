@@ -72,10 +72,7 @@ public final class JobOffice {
     /** Notes what happened to a job. */
     public Validated<JobSheet> note(String number, JobEvent event) {
         Problems problems = new Problems();
-        if (event.day().isAfter(today)) {
-            problems.add(Code.OUT_OF_RANGE, new Place("", 0, "day"),
-                    event.day() + " is still to come: today is " + today, "today or an earlier day");
-        }
+        problems.take(ShopDay.notAhead(event.day(), today, new Place("", 0, "day")));
         if (event instanceof Dropped gone && gone.reason().filter(words -> !words.isBlank()).isEmpty()) {
             problems.add(Code.MISSING, new Place("", 0, "reason"), "no reason is given",
                     "a reason, which the book keeps");

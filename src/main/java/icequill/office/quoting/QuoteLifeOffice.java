@@ -24,6 +24,7 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.AgreementRequest;
 import icequill.shop.AgreementLoader;
+import icequill.shop.AgreementsInForce;
 import icequill.shop.BookForms;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
@@ -73,7 +74,7 @@ public final class QuoteLifeOffice {
 
     /** The customer does not want it. */
     public Validated<QuoteStanding> decline(String number, Refusal no) {
-        return notAhead(no.day()).then(day -> book.write(open -> found(open, number)
+        return ShopDay.notAhead(no.day(), today, DAY).then(day -> book.write(open -> found(open, number)
                 .then(life -> noted(open, life, no, Optional.empty()))));
     }
 
@@ -85,17 +86,10 @@ public final class QuoteLifeOffice {
     public Validated<QuoteStanding> accept(String number, Acceptance yes, AgreementWish wish) {
         BookForms forms = new BookForms(book);
         ShopFolder shop = forms.shop();
-        return notAhead(yes.day()).then(day -> book.read(open -> toMake(open, number, yes, wish)))
+        return ShopDay.notAhead(yes.day(), today, DAY).then(day -> book.read(open -> toMake(open, number, yes, wish)))
                 .then(make -> make.form().map(form -> checked(shop, form, yes.day())
                         .then(entry -> stored(forms, make, yes, Optional.of(entry))))
                         .orElseGet(() -> stored(forms, make, yes, Optional.empty())));
-    }
-
-    private Validated<LocalDate> notAhead(LocalDate day) {
-        return day.isAfter(today)
-                ? Validated.invalid(new Problem(Code.OUT_OF_RANGE, DAY, day + " is still to come: today is " + today,
-                        "today or an earlier day"))
-                : Validated.valid(day);
     }
 
     /**
@@ -159,17 +153,15 @@ public final class QuoteLifeOffice {
     private static void twice(ShopFolder shop, AgreementRequest wanted, Site site, Problems problems) {
         LocalDate start = wanted.scope().term().start();
         Set<String> machines = wanted.machines(site, start);
-        shop.agreementsAt(site.id()).stream().flatMap(form -> shop.contents().agreement(form).stream())
-                .flatMap(other -> other.sites().stream()).filter(other -> other.scope().site().equals(site.id()))
-                .filter(other -> other.isInForce(start)).forEach(other -> {
-                    Set<String> both = new TreeSet<>(other.machines(site, start));
-                    both.retainAll(machines);
-                    if (!both.isEmpty()) {
-                        problems.add(Code.NOT_ALLOWED, new Place("", 0, "start"), "on " + start + " agreement "
-                                + other.number() + " looks after " + String.join(", ", both) + " already",
-                                "a later first day, or that agreement as the one that the quote became");
-                    }
-                });
+        new AgreementsInForce(shop).requests(site, start).forEach(other -> {
+            Set<String> both = new TreeSet<>(other.machines(site, start));
+            both.retainAll(machines);
+            if (!both.isEmpty()) {
+                problems.add(Code.NOT_ALLOWED, new Place("", 0, "start"), "on " + start + " agreement "
+                        + other.number() + " looks after " + String.join(", ", both) + " already",
+                        "a later first day, or that agreement as the one that the quote became");
+            }
+        });
     }
 
     private Validated<QuoteStanding> stored(BookForms forms, Making making, Acceptance yes,

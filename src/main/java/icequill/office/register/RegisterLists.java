@@ -11,13 +11,13 @@ import icequill.files.form.FormKind;
 import icequill.files.form.StoredForms;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.ledger.entries.CustomerEntry;
-import icequill.ledger.entries.LifeStep;
 import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
 import icequill.party.Contact;
 import icequill.problem.Validated;
+import icequill.shop.BookedCalls;
 import icequill.shop.ShopBook;
 import icequill.shop.UnknownName;
 import java.nio.file.Path;
@@ -98,7 +98,7 @@ public final class RegisterLists {
         return book.read(open -> Validated.valid(switch (kind) {
         case "customer" -> open.entries().customers().stream().map(CustomerEntry::id).toList();
         case "site" -> open.entries().sites().stream().map(SiteEntry::id).toList();
-        case "call" -> open.entries().steps("CALL").stream().map(LifeStep::id).distinct().toList();
+        case "call" -> BookedCalls.ids(open);
         case "visit" -> open.entries().visits(VisitQuestion.ALL).stream().map(VisitEntry::id).toList();
         case "agreement" -> open.entries().agreements().stream().map(AgreementEntry::id).toList();
         case "quoted" -> Stream.concat(
