@@ -56,7 +56,7 @@ class ArchitectureTest {
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "account", "work",
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
-            "papers", "life.quote", "life.job", "life.call");
+            "papers", "days", "life.quote", "life.job", "life.call");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
             "forecast.fit",
@@ -121,6 +121,8 @@ class ArchitectureTest {
                         + " forecast.stops pricer rates agreement work party explain money");
         room(arrows, "papers",
                 "plans visits request document tax pricer rates agreement work account party explain money");
+        // plans, because an agreement knows its calendar and its crews
+        room(arrows, "days", "plans request pricer rates agreement party");
         room(arrows, "life.quote", "");
         room(arrows, "life.job", "");
         // work, because a call is a visit's reason and its order; money, because who allows more says how much
@@ -196,6 +198,7 @@ class ArchitectureTest {
         room(arrows, "answer.quote",
                 "answer.amounts answer.forecast answer.price answer.shown answer ledger.papers render.words files.answer"
                         + " outlook plans document forecast agreement party explain money");
+        room(arrows, "answer.days", "days files.answer render.words explain");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
@@ -226,6 +229,9 @@ class ArchitectureTest {
                         + " life.quote money explain answer.forecast answer.history answer shop ledger ledger.papers ledger.entries"
                         + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"
                         + " party answer.job life.job shop.life");
+        room(arrows, "office.days",
+                "office.care answer.days answer.site shop ledger ledger.entries files.form render.words days plans request rates"
+                        + " agreement party");
         room(arrows, "office.demo",
                 "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money office.quoting life.job life.quote");
@@ -244,12 +250,13 @@ class ArchitectureTest {
                 + " answer.job life.quote life.job agreement document"
                 + " answer.register answer.shown answer.forecast answer shop ledger.papers render.view render.page"
                 + " files.yaml request party explain");
+        room(arrows, "web.days", "web.page office.days answer.days");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
         room(arrows, "web.run",
                 "web.page web.door office office.asking office.billing office.care office.register answer answer.paper"
                         + " answer.price answer.today files.disk shop party");
         room(arrows, "web",
-                "web.offer web.run web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
+                "web.offer web.run web.days web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
                         + " office.register answer answer.call answer.history answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
                         + " files.disk shop request explain office");
         // files.yaml, because --lang takes any language that there are words for
@@ -258,8 +265,9 @@ class ArchitectureTest {
                         + " shop party request explain");
         room(arrows, "cli.register",
                 "cli.terminal office.care office.register office answer.history answer.site answer shop request document");
+        room(arrows, "cli.days", "cli.terminal office.days answer.days shop");
         room(arrows, "cli.visit",
-                "cli.terminal office.asking office.call office.quoting office.care office.billing office answer.call answer.history answer.job answer shop request"
+                "cli.days cli.terminal office.asking office.call office.quoting office.care office.billing office answer.call answer.history answer.job answer shop request"
                         + " life.job explain");
         room(arrows, "cli.offer",
                 "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request"

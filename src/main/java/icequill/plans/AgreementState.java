@@ -201,6 +201,19 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
                 plan.calendar().leftOut());
     }
 
+    /**
+     * The visits of the term, and of the months after it that begin by a day, while the agreement is in force at the site. Where machines
+     * come or go in mid-term the crew is that of the beginning.
+     */
+    public List<CalendarVisit> visitsUntil(LocalDate last) {
+        return VisitCalendar
+                .of(request.termUntil(last), plan.tier(), setting.whole().season(), setting.rates().plans().filters())
+                .visits().stream().filter(visit -> request.isInForce(visit.date()))
+                .map(visit -> new CalendarVisit(visit, request.machines(setting.whole(), visit.date()),
+                        plan.crew(visit)))
+                .toList();
+    }
+
     /** Whether the site is still part of the agreement at the end of the term. */
     public boolean isInAtTheEnd() {
         return request.part().flatMap(AgreementRequest.Part::until).isEmpty();

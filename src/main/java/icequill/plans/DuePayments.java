@@ -1,12 +1,10 @@
 package icequill.plans;
 
 import icequill.agreement.Installment;
+import icequill.agreement.NearestDay;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -48,18 +46,10 @@ public record DuePayments(List<Installment> ready, List<Installment> waiting) {
     private static DuePayments whenDone(List<Installment> all, List<Installment> due, List<LocalDate> done) {
         List<Installment> ready = new ArrayList<>();
         List<Installment> waiting = new ArrayList<>();
-        Set<Integer> paid = done.stream().flatMap(visit -> nearest(all, visit).stream()).map(Installment::number)
+        Set<Integer> paid = done.stream()
+                .flatMap(visit -> NearestDay.of(all, Installment::due, visit).stream()).map(Installment::number)
                 .collect(Collectors.toSet());
         due.forEach(payment -> (paid.contains(payment.number()) ? ready : waiting).add(payment));
         return new DuePayments(ready, waiting);
-    }
-
-    private static Optional<Installment> nearest(List<Installment> all, LocalDate visit) {
-        return all.stream().min(Comparator.comparingLong((Installment payment) -> away(payment.due(), visit))
-                .thenComparingInt(Installment::number));
-    }
-
-    private static long away(LocalDate one, LocalDate other) {
-        return Math.abs(ChronoUnit.DAYS.between(one, other));
     }
 }

@@ -2,6 +2,7 @@ package icequill.plans;
 
 import icequill.agreement.Installment;
 import icequill.agreement.Installments;
+import icequill.agreement.PlannedVisit;
 import icequill.agreement.Term;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
@@ -19,6 +20,7 @@ import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.request.PlanScope;
 import icequill.work.Unit;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,6 +79,14 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
     /** The crew of a visit and its minutes, by the visit's place in the calendar. */
     public StaffedVisit staffedVisit(int visit) {
         return crews.get(visit).staffed();
+    }
+
+    /** Who comes on visits like one, and for how long; nobody where the term has none like it. */
+    List<StaffedVisit.Person> crew(PlannedVisit like) {
+        return crews.stream().map(TimedVisit::staffed)
+                .filter(crew -> crew.visit().slot().scope().id().equals(like.slot().scope().id()))
+                .min(Comparator.comparing(crew -> crew.visit().filtersDue() != like.filtersDue()))
+                .map(StaffedVisit::crew).orElse(List.of());
     }
 
     /** That a timetable is not proven to be the shortest, so that the price may be too high: once for each kind of visit. */

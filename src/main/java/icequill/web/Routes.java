@@ -5,6 +5,7 @@ import icequill.web.call.CallEntryPage;
 import icequill.web.call.CallPage;
 import icequill.web.call.CallStep;
 import icequill.web.call.CallsPage;
+import icequill.web.days.DueVisitsPage;
 import icequill.web.door.Door;
 import icequill.web.offer.JobPage;
 import icequill.web.offer.JobsPage;
@@ -64,6 +65,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/today/issue", issue);
         post("/today/issue", issue);
         get("/today/renewals", new RenewalsPage());
+        get("/today/visits", new DueVisitsPage());
         DuePage due = new DuePage(runs);
         get("/today/due", due);
         post("/today/due", due);

@@ -112,6 +112,7 @@ class JsonAnswersTest {
             "due-installments | invoice due --until 2026-06-02",
             "issued-papers | invoice due --until 2026-06-02 --issue --dry-run",
             "renewals | agreement renewals",
+            "due-visits | visit due --date 2026-08-01",
             "shown | show INV-2026-00001",
             "shown | show crumb-lane-bakery",
             "shown | show late-call",

@@ -1,11 +1,12 @@
 package icequill.cli.visit;
 
+import icequill.cli.days.VisitDueCommand;
 import icequill.cli.terminal.Noun;
 import picocli.CommandLine.Command;
 
 /** The commands on visits. */
 @Command(name = "visit", mixinStandardHelpOptions = true, subcommands = {VisitAddCommand.class,
-        VisitEarningsCommand.class,
+        VisitDueCommand.class, VisitEarningsCommand.class,
         VisitListCommand.class, VisitNewCommand.class, VisitRecordCommand.class, VisitShowCommand.class,
         VisitTimetableCommand.class,
         VisitWithdrawCommand.class,

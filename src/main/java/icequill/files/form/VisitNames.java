@@ -12,12 +12,15 @@ import java.util.stream.Stream;
  * @param call that it answers, by id
  * @param caller who asked for it
  * @param machines by id, that something was done at or put into
+ * @param tasks by id, that were done or are to be done
  */
-public record VisitNames(Optional<String> call, Optional<String> caller, List<String> people, List<String> machines) {
+public record VisitNames(Optional<String> call, Optional<String> caller, List<String> people, List<String> machines,
+        List<String> tasks) {
 
     public VisitNames {
         people = List.copyOf(people);
         machines = List.copyOf(machines);
+        tasks = List.copyOf(tasks);
     }
 
     /**
@@ -31,10 +34,12 @@ public record VisitNames(Optional<String> call, Optional<String> caller, List<St
         return new VisitNames(text(asked, "call"), text(asked, "by"),
                 rows(form, "people").flatMap(person -> text(person, "name").stream()).toList(),
                 Stream.of("machines", "lines").flatMap(key -> rows(form, key))
-                        .flatMap(row -> text(row, "machine").stream()).distinct().toList());
+                        .flatMap(row -> text(row, "machine").stream()).distinct().toList(),
+                rows(form, "machines").flatMap(machine -> rows(machine, "tasks"))
+                        .flatMap(task -> text(task, "task").stream()).distinct().toList());
     }
 
-    private static Stream<Map<?, ?>> rows(Map<String, Object> form, String key) {
+    private static Stream<Map<?, ?>> rows(Map<?, ?> form, String key) {
         return form.get(key) instanceof List<?> rows
                 ? rows.stream().flatMap(row -> row instanceof Map<?, ?> map ? Stream.of(map) : Stream.empty())
                 : Stream.empty();

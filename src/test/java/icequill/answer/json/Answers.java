@@ -30,6 +30,7 @@ import icequill.answer.WrittenPaper;
 import icequill.answer.call.CallListSheet;
 import icequill.answer.call.CallSheet;
 import icequill.answer.call.TakenCallSheet;
+import icequill.answer.days.DueSheet;
 import icequill.answer.history.HistorySheet;
 import icequill.answer.history.VisitEarnings;
 import icequill.answer.history.VisitListSheet;
@@ -105,6 +106,7 @@ final class Answers {
         all.put("machines", MachineList.class);
         all.put("contacts", ContactList.class);
         all.put("renewals", RenewalList.class);
+        all.put("due-visits", DueSheet.class);
         all.put("agreements", AgreementList.class);
         all.put("payments", PaymentList.class);
         all.put("payment", PaymentSheet.class);
