@@ -56,7 +56,7 @@ class ArchitectureTest {
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "account", "work",
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
-            "papers", "days", "life.quote", "life.job", "life.call");
+            "papers", "days", "life.quote", "life.job", "life.call", "life.repair");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
             "forecast.fit",
@@ -119,8 +119,11 @@ class ArchitectureTest {
         room(arrows, "outlook",
                 "plans request document forecast.inputs forecast.effects forecast.fit forecast forecast.charges"
                         + " forecast.stops pricer rates agreement work party explain money");
+        // work, because visits recommend repairs
+        room(arrows, "life.repair", "work");
+        // life.repair, because the work sheet shows what was recommended before
         room(arrows, "papers",
-                "plans visits request document tax pricer rates agreement work account party explain money");
+                "life.repair plans visits request document tax pricer rates agreement work account party explain money");
         // plans, because an agreement knows its calendar and its crews
         room(arrows, "days", "plans request pricer rates agreement party");
         room(arrows, "life.quote", "");
@@ -169,7 +172,8 @@ class ArchitectureTest {
                         + " files.paper files.yaml files.disk papers outlook plans visits request document"
                         + " life.call forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
         room(arrows, "shop.life",
-                "shop ledger ledger.papers ledger.entries ledger.store life.quote life.job document agreement");
+                "shop ledger ledger.papers ledger.entries ledger.store life.quote life.job life.repair document agreement"
+                        + " files.form work party");
         room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");
         room(arrows, "answer.price", "render.words document work party explain");
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
@@ -193,7 +197,8 @@ class ArchitectureTest {
         room(arrows, "answer.shown",
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer life.quote"
                         + " files.yaml document party explain money shop.life");
-        room(arrows, "answer.job", "answer life.job ledger.papers document party explain money shop.life");
+        room(arrows, "answer.job",
+                "answer life.job life.quote life.repair ledger.papers document party explain money shop.life");
         // outlook and plans, because a quote that is worked out is told with what is expected of calls
         room(arrows, "answer.quote",
                 "answer.amounts answer.forecast answer.price answer.shown answer ledger.papers render.words files.answer"
@@ -210,10 +215,10 @@ class ArchitectureTest {
                         + " files.disk papers outlook plans visits request document tax account party explain money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.papers ledger.entries files.form papers outlook"
-                        + " plans visits request document forecast.inputs work party answer.register agreement rates");
+                        + " plans visits request document forecast.inputs work party answer.register agreement rates life.repair shop.life");
         room(arrows, "office.asking",
                 "office.billing office answer.entry answer shop ledger ledger.papers ledger.entries ledger.trail render.words files.form"
-                        + " files.yaml files.disk life.call request rates work party explain money shop.life");
+                        + " files.yaml files.disk life.call life.repair request rates work party explain money shop.life");
         // ledger.find, because names are compared as papers are found
         // pricer, tax and money, because earnings and prices that are tried are summed up; account, because cards cost
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
@@ -223,9 +228,10 @@ class ArchitectureTest {
         // account and papers, because what a customer owes is said while he calls
         room(arrows, "office.call",
                 "office.care office.register answer.call answer.history shop ledger ledger.entries ledger.find ledger.trail"
-                        + " files.form render.words life.call papers visits rates agreement work account party shop.life");
+                        + " files.form render.words life.call life.repair papers visits rates agreement work account party shop.life");
+        // office.asking, because a repair is typed as its visit
         room(arrows, "office.quoting",
-                "office.care office.register office.billing office.writing answer.quote answer.shown"
+                "life.repair office office.asking office.care office.register office.billing office.writing answer.quote answer.shown"
                         + " life.quote money explain answer.forecast answer.history answer shop ledger ledger.papers ledger.entries"
                         + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"
                         + " party answer.job life.job shop.life");
@@ -241,7 +247,7 @@ class ArchitectureTest {
                 "web.door office.register answer shop ledger.papers render.page render.words files.answer files.yaml files.disk party explain money");
         // render.words, because two versions of a visit are told in the words of its page; request, because a timetable is asked for
         room(arrows, "web.visit",
-                "web.page office office.asking office.billing office.call office.care office.register answer answer.call answer.entry render.words"
+                "web.page office office.asking office.billing office.call office.quoting office.care office.register answer answer.call answer.entry render.words"
                         + " answer.history answer.price request shop explain");
         room(arrows, "web.call",
                 "web.page office.call office.care office.register answer.call answer.register explain");
@@ -257,7 +263,7 @@ class ArchitectureTest {
                         + " answer.price answer.today files.disk shop party");
         room(arrows, "web",
                 "web.offer web.run web.days web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
-                        + " office.register answer answer.call answer.history answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
+                        + " office.register answer answer.call answer.history answer.job answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
                         + " files.disk shop request explain office");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",

@@ -57,10 +57,12 @@ public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize 
      * The work at one machine.
      *
      * @param reason why it is done, as the office wrote it
+     * @param earlier repairs that were recommended before, and are not done
      * @param steps none where a repair is written down that nobody could plan
      */
-    public record Job(Machine machine, Optional<String> reason, List<Step> steps) {
+    public record Job(Machine machine, Optional<String> reason, List<Earlier> earlier, List<Step> steps) {
         public Job {
+            earlier = List.copyOf(earlier);
             steps = List.copyOf(steps);
         }
 
@@ -68,6 +70,13 @@ public record WorkSheet(LocalDate date, Shop shop, Language language, PaperSize 
             return steps.isEmpty();
         }
     }
+
+    /**
+     * A repair that an earlier visit recommended.
+     *
+     * @param isWanted whether the customer said yes to it then
+     */
+    public record Earlier(LocalDate day, String text, boolean isWanted) {}
 
     /** What kind of thing is done in a step. */
     public enum Kind {

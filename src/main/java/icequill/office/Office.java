@@ -7,6 +7,7 @@ import icequill.answer.WrittenPaper;
 import icequill.document.Invoice;
 import icequill.document.Paper;
 import icequill.ledger.papers.Pdf;
+import icequill.life.repair.RecommendedRepair;
 import icequill.office.writing.PaperWriter;
 import icequill.office.writing.RepairQuoting;
 import icequill.papers.InvoiceAssembly;
@@ -26,6 +27,7 @@ import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.VisitLoader;
+import icequill.shop.life.OpenRepairs;
 import icequill.visits.DayPlan;
 import icequill.visits.TimetableRequest;
 import icequill.visits.VisitContext;
@@ -35,6 +37,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The office of one shop folder. Settings and rates are read once, what a call names each time. */
 public final class Office {
@@ -177,9 +181,10 @@ public final class Office {
 
     /** Writes the work sheet of each day of a planned visit into papers/, in place of earlier ones. */
     public Validated<WrittenPaper> worksheet(FormName name, PaperOptions options) {
-        return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> write(
-                new WorkSheetAssembly(hand, options.language().orElse(hand.shop().language())).sheets(options.date()),
-                options));
+        ShopFolder shop = BookForms.shop(book);
+        return new VisitLoader(shop).of(name).then(hand -> repairs(shop, Set.of(hand.site().id()))
+                .then(open -> write(new WorkSheetAssembly(hand, options.language().orElse(hand.shop().language()), open)
+                        .sheets(options.date()), options)));
     }
 
     /**
@@ -188,10 +193,22 @@ public final class Office {
      * @param drive minutes from the one site to the other
      */
     public Validated<WrittenPaper> worksheets(FormName first, FormName next, int drive, PaperOptions options) {
-        VisitLoader loader = new VisitLoader(BookForms.shop(book));
-        return loader.of(first).then(hand -> loader.of(next).then(after -> write(WorkSheetAssembly.sheets(
-                new DayPlan(TimetableRequest.of(hand, OptionalInt.empty()), after, OptionalInt.empty(), drive),
-                options.language().orElse(hand.shop().language()), options.date()), options)));
+        ShopFolder shop = BookForms.shop(book);
+        VisitLoader loader = new VisitLoader(shop);
+        return loader.of(first).then(hand -> loader.of(next)
+                .then(after -> repairs(shop, Set.of(hand.site().id(), after.site().id())).then(open -> write(
+                        WorkSheetAssembly.sheets(new DayPlan(TimetableRequest.of(hand, OptionalInt.empty()), after,
+                                OptionalInt.empty(), drive), options.language().orElse(hand.shop().language()),
+                                options.date(), open),
+                        options))));
+    }
+
+    /** What was recommended at sites and is not done, by their ids. */
+    private Validated<Map<String, List<RecommendedRepair>>> repairs(ShopFolder shop, Set<String> sites) {
+        return book.exists()
+                ? book.read(open -> Validated.valid(sites.stream().collect(Collectors.toMap(site -> site,
+                        site -> new OpenRepairs(shop, open).at(site).stream().map(OpenRepairs.One::repair).toList()))))
+                : Validated.valid(Map.of());
     }
 
     private Validated<WrittenPaper> write(Validated<List<NamedSheet>> sheets, PaperOptions options) {

@@ -1,6 +1,7 @@
 package icequill.papers;
 
 import icequill.document.WorkSheet;
+import icequill.life.repair.RecommendedRepair;
 import icequill.party.Contact;
 import icequill.party.Language;
 import icequill.party.Machine;
@@ -39,14 +40,18 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Puts the work sheets of a planned visit together: its tasks in their order, with what must be said of them. */
-public record WorkSheetAssembly(VisitContext hand, Language language) {
+/**
+ * Puts the work sheets of a planned visit together: its tasks in their order, with what must be said of them.
+ *
+ * @param open repairs that were recommended at a site and are not done, by its id
+ */
+public record WorkSheetAssembly(VisitContext hand, Language language, Map<String, List<RecommendedRepair>> open) {
 
     /** The sheet of a planned visit, for its own shop; none for one that is only proposed, or why the work must not be done. */
     public static Validated<Optional<WorkSheet>> ofPlanned(VisitContext hand, LocalDate date) {
         return hand.visit().proposal().isPresent()
                 ? Validated.valid(Optional.empty())
-                : new WorkSheetAssembly(hand, hand.shop().language()).sheets(date)
+                : new WorkSheetAssembly(hand, hand.shop().language(), Map.of()).sheets(date)
                         .map(sheets -> Optional.of(sheets.getFirst().sheet()));
     }
 
@@ -55,18 +60,23 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
         return checked().then(valid -> isWithoutTimetable()
                 ? Validated.valid(List.of(new NamedSheet(hand.visit().id(), assembled(date, Optional.empty()))))
                 : new WorkDays(TimetableRequest.of(hand, OptionalInt.empty())).stops()
-                        .map(stops -> stops.stream().map(stop -> of(stop, language, date)).toList()));
+                        .map(stops -> stops.stream().map(stop -> of(stop, date)).toList()));
     }
 
-    /** The sheets of two visits of a day by the same crew, or why they cannot be done. */
-    public static Validated<List<NamedSheet>> sheets(DayPlan day, Language language, LocalDate date) {
-        return new WorkSheetAssembly(day.first().hand(), language).checked()
-                .then(valid -> new WorkSheetAssembly(day.next(), language).checked())
-                .then(valid -> day.stops()).map(stops -> stops.stream().map(stop -> of(stop, language, date)).toList());
+    /**
+     * The sheets of two visits of a day by the same crew, or why they cannot be done.
+     *
+     * @param open repairs that were recommended at a site and are not done, by its id
+     */
+    public static Validated<List<NamedSheet>> sheets(DayPlan day, Language language, LocalDate date,
+            Map<String, List<RecommendedRepair>> open) {
+        WorkSheetAssembly first = new WorkSheetAssembly(day.first().hand(), language, open);
+        return first.checked().then(valid -> new WorkSheetAssembly(day.next(), language, open).checked())
+                .then(valid -> day.stops()).map(stops -> stops.stream().map(stop -> first.of(stop, date)).toList());
     }
 
-    private static NamedSheet of(Stop stop, Language language, LocalDate date) {
-        return new NamedSheet(stop.name(), new WorkSheetAssembly(stop.planning().hand(), language)
+    private NamedSheet of(Stop stop, LocalDate date) {
+        return new NamedSheet(stop.name(), new WorkSheetAssembly(stop.planning().hand(), language, open)
                 .assembled(date, Optional.of(stop)));
     }
 
@@ -154,9 +164,15 @@ public record WorkSheetAssembly(VisitContext hand, Language language) {
 
     private WorkSheet.Job job(Finding finding, Optional<ScheduleAssembly> schedule) {
         Machine machine = hand.site().machine(finding.machine()).orElseThrow();
-        return new WorkSheet.Job(machine, finding.complaint(),
+        return new WorkSheet.Job(machine, finding.complaint(), earlier(machine),
                 new StepsAssembly(machine, tasks(finding), hand.rates(), language,
                         task -> schedule.map(made -> made.turn(machine.id(), task))).steps());
+    }
+
+    private List<WorkSheet.Earlier> earlier(Machine machine) {
+        return open.getOrDefault(hand.site().id(), List.of()).stream()
+                .filter(repair -> repair.machine().equals(machine.id()))
+                .map(repair -> new WorkSheet.Earlier(repair.day(), repair.text(), repair.isWanted())).toList();
     }
 
     /** Those of every sheet, and those that a step, a machine or the site asks for. */

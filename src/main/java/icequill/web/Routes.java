@@ -16,6 +16,7 @@ import icequill.web.offer.QuoteEntryPage;
 import icequill.web.offer.QuotePage;
 import icequill.web.offer.QuoteRefusal;
 import icequill.web.offer.QuotesPage;
+import icequill.web.offer.RecommendedPage;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 import icequill.web.page.PageHandler;
@@ -30,12 +31,14 @@ import icequill.web.run.ImportPage;
 import icequill.web.run.IssueAllPage;
 import icequill.web.run.RunPage;
 import icequill.web.run.Runs;
+import icequill.web.visit.RepairEntry;
 import icequill.web.visit.TimetablePage;
 import icequill.web.visit.VisitApproval;
 import icequill.web.visit.VisitDraft;
 import icequill.web.visit.VisitEntry;
 import icequill.web.visit.VisitIssue;
 import icequill.web.visit.VisitPage;
+import icequill.web.visit.VisitQuote;
 import icequill.web.visit.VisitWithdrawal;
 import icequill.web.visit.VisitsPage;
 import io.javalin.config.RoutesConfig;
@@ -146,6 +149,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         post("/quotes/{number}/decline", refusal);
         JobPage job = new JobPage();
         get("/jobs", new JobsPage());
+        get("/jobs/recommended", new RecommendedPage());
         get("/jobs/{number}", job);
         post("/jobs/{number}", job);
         get("/quotes/{number}/comparison", asked -> QuotePage.sheet(asked, QuotedPaper.COMPARISON));
@@ -164,6 +168,13 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
             back(path, "/price", "/paper", "/draft");
         }
         post("/drafts/{draft}/discard", draft);
+        post("/visits/{visit}/quote", new VisitQuote());
+        back("/visits/{visit}", "/quote");
+        RepairEntry repair = new RepairEntry();
+        get("/sites/{site}/repair", repair);
+        post("/sites/{site}/repair", repair);
+        routes.post("/sites/{site}/repair/price", context -> handler.ask(context, repair));
+        back("/sites/{site}/repair", "/price");
     }
 
     private void correction(String path, CorrectionPage page) {

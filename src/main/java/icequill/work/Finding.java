@@ -9,24 +9,26 @@ import java.util.Optional;
  * What was found and done at one machine.
  *
  * @param tasks done, by id
+ * @param settled what earlier visits recommended and is done now, or not needed any more
  * @param confirmed that readings which contradict labels or limits are right, and what was done about it
  * @param chemicals whose use was written down, in order; others are known by the doses of the tasks
  */
 public record Finding(String machine, Optional<String> complaint, Optional<String> cause, Optional<String> correction,
         List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations,
-        List<ChemicalUse> chemicals, Optional<String> confirmed, Place place) {
+        List<Settled> settled, List<ChemicalUse> chemicals, Optional<String> confirmed, Place place) {
 
     public Finding {
         tasks = List.copyOf(tasks);
         readings = List.copyOf(readings);
         recommendations = List.copyOf(recommendations);
+        settled = List.copyOf(settled);
         chemicals = List.copyOf(chemicals);
     }
 
     /** One without notes on chemicals. */
     public Finding(String machine, Optional<String> complaint, Optional<String> cause, Optional<String> correction,
             List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations, Place place) {
-        this(machine, complaint, cause, correction, tasks, readings, recommendations, List.of(),
+        this(machine, complaint, cause, correction, tasks, readings, recommendations, List.of(), List.of(),
                 Optional.empty(), place);
     }
 
@@ -51,4 +53,12 @@ public record Finding(String machine, Optional<String> complaint, Optional<Strin
 
     /** A repair that was recommended, and what the customer said. */
     public record Recommendation(String text, boolean accepted) {}
+
+    /**
+     * A recommendation of an earlier visit about which nothing is left to do.
+     *
+     * @param visit by id
+     * @param recommended as that visit has it
+     */
+    public record Settled(String visit, String recommended) {}
 }

@@ -105,6 +105,7 @@ class JsonAnswersTest {
             "job | job ready RQ-2026-00001 --on 2026-05-18",
             "job | job show RQ-2026-00001",
             "jobs | job list",
+            "recommended-repairs | job recommended",
             "issued-papers | quote issue quotes/float-switch.yaml --date 2026-05-14",
             "quote-standing | quote accept RQ-2026-00002 --by Ann --way mail --on 2026-05-18",
             "job | job done RQ-2026-00002 --visit late-call --on 2026-05-18",

@@ -26,6 +26,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -395,7 +396,7 @@ class WorkSheetTest {
 
     private Validated<WorkSheet> read(Path file, Language language) {
         return new VisitLoader(DemoShop.read(folder)).of(FormName.file(file))
-                .then(hand -> new WorkSheetAssembly(hand, language).sheets(DAY)
+                .then(hand -> new WorkSheetAssembly(hand, language, Map.of()).sheets(DAY)
                         .map(sheets -> sheets.getFirst().sheet()));
     }
 

@@ -268,8 +268,10 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                         Optional.of("607-555-0150")),
                 Optional.of(new WorkSheet.Limit(amount("900"), Optional.of("Imre"))),
                 List.of(new WorkSheet.Load("descaler <mild>", new Quantity(new BigDecimal("16"), Unit.FLUID_OUNCE))),
-                Optional.of(schedule), List.of(new WorkSheet.Job(machine, Optional.of("Quarterly."), steps),
-                        new WorkSheet.Job(machine, Optional.of("No <ice>."), List.of())),
+                Optional.of(schedule), List.of(new WorkSheet.Job(machine, Optional.of("Quarterly."), List.of(), steps),
+                        new WorkSheet.Job(machine, Optional.of("No <ice>."),
+                                List.of(new WorkSheet.Earlier(LocalDate.of(2026, 4, 2), "New <door> gasket.", false)),
+                                List.of())),
                 List.of(Caution.values()));
     }
 

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -233,7 +234,8 @@ class SafetyTest {
         return switch (row.paper()) {
         case WORK_SHEET ->
             new VisitLoader(shop).of(FormName.file(file)).then(
-                    hand -> new WorkSheetAssembly(hand, language).sheets(DAY).map(sheets -> sheets.getFirst().sheet()))
+                    hand -> new WorkSheetAssembly(hand, language, Map.of()).sheets(DAY)
+                            .map(sheets -> sheets.getFirst().sheet()))
                     .orElseThrow();
         case VISIT_RECORD ->
             new VisitLoader(shop).of(FormName.file(file)).map(hand -> new RecordAssembly(hand, language).record(DAY))

@@ -19,16 +19,26 @@ import javax.money.MonetaryAmount;
  * @param agreements that are in force there
  * @param lastVisits the newest first
  * @param waiting calls of the site to which nobody went yet, the newest first
+ * @param repairs that were recommended there and are not done, the oldest first
  * @param hold what the customer owes that is past due; empty where that is nothing
  * @param approver who allows more than an order, by name and telephone
  * @param notices what of this could not be worked out
  */
 public record AtHand(String site, String siteName, String customer, String customerName, ZonedDateTime at,
         List<String> callers, List<MachineAtHand> machines, List<Promise> agreements, List<VisitRow> lastVisits,
-        List<CallRow> waiting, Optional<Hold> hold, Optional<String> approver, List<Problem> notices) {
+        List<CallRow> waiting, List<RepairAtHand> repairs, Optional<Hold> hold, Optional<String> approver,
+        List<Problem> notices) {
 
     /** A machine, by id, and where it stands. */
     public record MachineAtHand(String id, String name) {}
+
+    /**
+     * A repair that a visit recommended.
+     *
+     * @param machine by id
+     * @param accepted whether the customer said yes then
+     */
+    public record RepairAtHand(LocalDate day, String machine, String recommended, boolean accepted) {}
 
     /**
      * An agreement in force, by its number.
@@ -56,6 +66,7 @@ public record AtHand(String site, String siteName, String customer, String custo
         agreements = List.copyOf(agreements);
         lastVisits = List.copyOf(lastVisits);
         waiting = List.copyOf(waiting);
+        repairs = List.copyOf(repairs);
         notices = List.copyOf(notices);
     }
 }

@@ -26,6 +26,9 @@ public record AtHandSheet(AtHand data, Sentences sentences) implements Sheet {
         data.lastVisits().forEach(visit -> lines.add("  " + formats.day(visit.began().toLocalDate()) + ": "
                 + visit.id() + ", " + sentences.word("visit-state." + ConstantKey.of(visit.state()))
                 + (visit.people().isEmpty() ? "" : ", " + String.join(", ", visit.people()))));
+        data.repairs().forEach(repair -> lines.add(sentences.word(
+                repair.accepted() ? "called.repair-accepted" : "called.repair-declined", repair.machine(),
+                repair.recommended(), formats.day(repair.day()))));
         data.approver().ifPresent(who -> lines.add(sentences.word("called.ask", who)));
         return lines;
     }

@@ -34,10 +34,12 @@ public record VisitChoices(String site, String siteName, LocalDate day, List<Kno
      * A machine.
      *
      * @param tasks that suit it
+     * @param earlier repairs that were recommended for it before, and are not done
      */
-    public record MachineChoice(String id, String name, List<TaskChoice> tasks) {
+    public record MachineChoice(String id, String name, List<TaskChoice> tasks, List<Earlier> earlier) {
 
         public MachineChoice {
+            earlier = List.copyOf(earlier);
             tasks = List.copyOf(tasks);
         }
     }
@@ -68,6 +70,14 @@ public record VisitChoices(String site, String siteName, LocalDate day, List<Kno
      * @param partNumber by which its maker knows it
      */
     public record Part(String id, String name, Optional<String> partNumber, String unit) {}
+
+    /**
+     * A repair that an earlier visit recommended.
+     *
+     * @param visit by id
+     * @param accepted whether the customer said yes then
+     */
+    public record Earlier(String visit, LocalDate day, String recommended, boolean accepted) {}
 
     /** Somebody of the customer's who says yes to more. */
     public record Approver(String name, Optional<String> telephone, Optional<String> email) {}

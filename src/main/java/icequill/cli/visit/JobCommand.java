@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 
 /** The commands on jobs. */
 @Command(name = "job", mixinStandardHelpOptions = true, subcommands = {JobDoneCommand.class, JobListCommand.class,
-        JobOrderCommand.class, JobReadyCommand.class, JobShowCommand.class,
+        JobOrderCommand.class, JobReadyCommand.class, JobRecommendedCommand.class, JobShowCommand.class,
         JobWithdrawCommand.class}, description = "Sees accepted repairs through: parts, the visit, and whether it is billed. A job is called by the number of its quote.", footerHeading = "%nExamples:%n", footer = {
                 "  icequill job list                                       what waits",
                 "  icequill job list --all"})

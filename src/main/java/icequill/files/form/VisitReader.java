@@ -152,6 +152,10 @@ public final class VisitReader {
                         .map(advice -> new Finding.Recommendation(advice.text("text").orElse(""),
                                 advice.flag("accepted")))
                         .toList(),
+                entry.children("settled").stream()
+                        .map(earlier -> new Finding.Settled(earlier.text("visit").orElse(""),
+                                earlier.text("recommended").orElse("")))
+                        .toList(),
                 entry.children("chemicals").stream().flatMap(used -> used.text("material")
                         .map(id -> new Finding.ChemicalUse(id, used.number("dose"), used.number("water"),
                                 used.number("minutes"),

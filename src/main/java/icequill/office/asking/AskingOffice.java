@@ -8,6 +8,7 @@ import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
 import icequill.ledger.papers.Pdf;
+import icequill.life.repair.RecommendedRepair;
 import icequill.office.Office;
 import icequill.office.billing.FreeVisitId;
 import icequill.office.billing.RecordOffice;
@@ -28,6 +29,7 @@ import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
 import icequill.shop.ShopFolder;
 import icequill.shop.life.FreeId;
+import icequill.shop.life.OpenRepairs;
 import icequill.work.Visit;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -73,10 +75,9 @@ public final class AskingOffice {
             return new Validated.Invalid<>(folder.problems());
         }
         Sentences sentences = Sentences.of(language.orElse(shop.get().language()), shop.get().address().country());
-        return book.read(open -> Validated.valid(lastVisits(open, site))).map(last -> new VisitDialogue(where.get(),
-                shop.get().zone(), ShopDay.today(book.folder(), book.clock()), people(last), Optional.empty(),
-                schedule.get()::asOf,
-                sentences));
+        return book.read(open -> Validated.valid(new VisitDialogue(where.get(), shop.get().zone(),
+                ShopDay.today(book.folder(), book.clock()), people(lastVisits(open, site)), repairs(folder, open, site),
+                Optional.empty(), schedule.get()::asOf, sentences)));
     }
 
     /**
@@ -88,7 +89,7 @@ public final class AskingOffice {
         return about(site, Optional.of(language)).then(dialogue -> dialogue.rates().apply(day).map(
                 rates -> new Choosing(
                         new Setting(new Asking(dialogue.sentences()), dialogue.site(), dialogue.zone(), day,
-                                rates))
+                                rates, dialogue.repairs()))
                         .all(dialogue.known())));
     }
 
@@ -106,6 +107,10 @@ public final class AskingOffice {
                 : Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "call \"" + call + "\" is of site \"" + called.site() + "\"",
                         "a call of the visit's own site")));
+    }
+
+    private static List<RecommendedRepair> repairs(ShopFolder folder, Reading open, String site) {
+        return new OpenRepairs(folder, open).at(site).stream().map(OpenRepairs.One::repair).toList();
     }
 
     private static List<VisitEntry> lastVisits(Reading open, String site) {

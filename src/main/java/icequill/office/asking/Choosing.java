@@ -3,6 +3,7 @@ package icequill.office.asking;
 import icequill.answer.entry.VisitChoices;
 import icequill.answer.entry.VisitChoices.Approver;
 import icequill.answer.entry.VisitChoices.Choice;
+import icequill.answer.entry.VisitChoices.Earlier;
 import icequill.answer.entry.VisitChoices.KnownTechnician;
 import icequill.answer.entry.VisitChoices.MachineChoice;
 import icequill.answer.entry.VisitChoices.Part;
@@ -50,7 +51,9 @@ record Choosing(Setting setting) {
 
     private MachineChoice machine(Machine machine) {
         return new MachineChoice(machine.id(), setting.name(machine),
-                setting.tasks(machine).stream().map(task -> task(task, machine)).toList());
+                setting.tasks(machine).stream().map(task -> task(task, machine)).toList(),
+                setting.repairs(machine).stream().map(repair -> new Earlier(repair.visit(), repair.day(),
+                        repair.text(), repair.isWanted())).toList());
     }
 
     private TaskChoice task(Task task, Machine machine) {

@@ -1,5 +1,6 @@
 package icequill.office.asking;
 
+import icequill.life.repair.RecommendedRepair;
 import icequill.party.Machine;
 import icequill.work.Task;
 import java.util.List;
@@ -36,7 +37,7 @@ record MachineQuestions(Setting setting, Function<Draft, Turn> next) {
         Optional<String> asked = draft.values().get("asked") instanceof Map<?, ?> call
                 && call.get("symptom") instanceof String symptom ? Optional.of(symptom) : Optional.empty();
         return note("complaint", machine, asked, complaint -> note("cause", machine, Optional.empty(),
-                cause -> note("correction", machine, Optional.empty(), correction -> tasks(machine,
+                cause -> note("correction", machine, Optional.empty(), correction -> settled(machine,
                         Draft.EMPTY.with("machine", machine.id()).withAny("complaint", complaint)
                                 .withAny("cause", cause).withAny("correction", correction),
                         then))));
@@ -44,6 +45,27 @@ record MachineQuestions(Setting setting, Function<Draft, Turn> next) {
 
     private Turn note(String key, Machine machine, Optional<String> proposal, Function<Optional<String>, Turn> then) {
         return asking().noteOrNone(asking().question(key, setting.name(machine)).proposing(proposal), then);
+    }
+
+    /** What was recommended before and is done now; nobody is asked where nothing was. */
+    private Turn settled(Machine machine, Draft row, Function<Draft, Turn> then) {
+        List<RecommendedRepair> open = setting.repairs(machine);
+        return open.isEmpty()
+                ? tasks(machine, row, then)
+                : asking().someOf(asking().question("settled", setting.name(machine)),
+                        Picks.numbered(open.stream().map(this::told).toList()), Picks::numbers, "numbers", places -> {
+                            Draft settled = row;
+                            for (int place : places) {
+                                settled = settled.adding("settled",
+                                        Draft.EMPTY.with("visit", open.get(place).visit())
+                                                .with("recommended", open.get(place).text()));
+                            }
+                            return tasks(machine, settled, then);
+                        });
+    }
+
+    private String told(RecommendedRepair repair) {
+        return repair.text() + " (" + setting.sentences().formats().day(repair.day()) + ")";
     }
 
     private Turn tasks(Machine machine, Draft row, Function<Draft, Turn> then) {

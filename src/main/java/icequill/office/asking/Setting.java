@@ -1,5 +1,6 @@
 package icequill.office.asking;
 
+import icequill.life.repair.RecommendedRepair;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.rates.Rates;
@@ -11,8 +12,12 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 
-/** Where and when it was, and what may be chosen from there. */
-record Setting(Asking asking, Site site, ZoneId zone, LocalDate day, Rates rates) {
+/**
+ * Where and when it was, and what may be chosen from there.
+ *
+ * @param repairs that were recommended at the site before, and are not done
+ */
+record Setting(Asking asking, Site site, ZoneId zone, LocalDate day, Rates rates, List<RecommendedRepair> repairs) {
 
     Sentences sentences() {
         return asking.sentences();
@@ -21,6 +26,12 @@ record Setting(Asking asking, Site site, ZoneId zone, LocalDate day, Rates rates
     /** The machines at which something was done. */
     List<Machine> machines(Draft draft) {
         return draft.texts("machines", "machine").stream().flatMap(id -> site.machine(id).stream()).toList();
+    }
+
+    /** What was recommended for a machine before the day, and is not done. */
+    List<RecommendedRepair> repairs(Machine machine) {
+        return repairs.stream().filter(repair -> repair.machine().equals(machine.id()) && !repair.day().isAfter(day))
+                .toList();
     }
 
     String name(Machine machine) {

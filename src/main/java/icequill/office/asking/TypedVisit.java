@@ -15,22 +15,24 @@ import java.util.Map;
  */
 public record TypedVisit(String id, Draft draft) {
 
+    /** The key of a visit that is only to be quoted, and so still to come. */
+    static final String QUOTE = "quote";
     /** In the order in which forms have them. */
     private static final List<String> KEYS = List.of("site", "asked", "order", "serviceCall", "people", "machines",
             "lines", "flat", "fees", "surcharges", "classDiscount", "documentDiscount", "less", "route",
             "diagnosis", "safeFrom",
-            "nextDue");
+            "nextDue", QUOTE);
 
-    FormName name() {
+    public FormName name() {
         return new FormName.InHand(id, yaml());
     }
 
     String yaml() {
         Map<String, Object> form = new LinkedHashMap<>();
         form.put("format", 1);
-        form.put(Form.KIND_KEY, FormKind.VISIT.key());
-        form.put(Form.ID_KEY, id);
         Map<String, Object> told = told().values();
+        form.put(Form.KIND_KEY, (told.containsKey(QUOTE) ? FormKind.PLANNED_VISIT : FormKind.VISIT).key());
+        form.put(Form.ID_KEY, id);
         KEYS.stream().filter(told::containsKey).forEach(key -> form.put(key, told.get(key)));
         return YamlWriter.text(List.of(form));
     }

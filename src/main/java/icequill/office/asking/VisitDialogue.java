@@ -1,5 +1,6 @@
 package icequill.office.asking;
 
+import icequill.life.repair.RecommendedRepair;
 import icequill.party.Language;
 import icequill.party.Site;
 import icequill.problem.Validated;
@@ -17,20 +18,22 @@ import java.util.function.Function;
  *
  * @param today the last day on which it can have been
  * @param known who was at the site before, the last first
+ * @param repairs that were recommended at the site before, and are not done
  * @param called what the call says that the visit answers, about which nobody is asked then; empty where it answers none
  * @param rates of a day
  */
 public record VisitDialogue(Site site, ZoneId zone, LocalDate today, List<KnownPerson> known,
-        Optional<CalledVisit> called,
+        List<RecommendedRepair> repairs, Optional<CalledVisit> called,
         Function<LocalDate, Validated<Rates>> rates, Sentences sentences) {
 
     public VisitDialogue {
         known = List.copyOf(known);
+        repairs = List.copyOf(repairs);
     }
 
     /** The same of a visit that answers a call. */
     VisitDialogue answering(CalledVisit call) {
-        return new VisitDialogue(site, zone, today, known, Optional.of(call), rates, sentences);
+        return new VisitDialogue(site, zone, today, known, repairs, Optional.of(call), rates, sentences);
     }
 
     /** What is said before the first question. */
@@ -63,7 +66,7 @@ public record VisitDialogue(Site site, ZoneId zone, LocalDate today, List<KnownP
     }
 
     private Turn on(LocalDate day, Rates prices) {
-        Setting setting = new Setting(new Asking(sentences), site, zone, day, prices);
+        Setting setting = new Setting(new Asking(sentences), site, zone, day, prices, repairs);
         PartQuestions parts = new PartQuestions(setting,
                 new MoreQuestions(setting, Turn.Told::new)::first);
         MachineQuestions machines = new MachineQuestions(setting, parts::first);

@@ -6,10 +6,12 @@ import icequill.answer.call.AtHand;
 import icequill.answer.call.AtHand.Hold;
 import icequill.answer.call.AtHand.MachineAtHand;
 import icequill.answer.call.AtHand.Promise;
+import icequill.answer.call.AtHand.RepairAtHand;
 import icequill.answer.call.AtHandSheet;
 import icequill.answer.call.CallRow;
 import icequill.answer.history.VisitRow;
 import icequill.answer.history.VisitState;
+import icequill.ledger.Reading;
 import icequill.ledger.entries.SiteEntry;
 import icequill.office.care.AskedPeriod;
 import icequill.office.care.HistoryOffice;
@@ -34,6 +36,7 @@ import icequill.shop.BookedCalls;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
+import icequill.shop.life.OpenRepairs;
 import icequill.visits.AgreementInForce;
 import icequill.visits.PromisedResponse;
 import java.time.LocalDate;
@@ -108,7 +111,8 @@ record CallDesk(ShopBook book, ShopFolder folder, Sentences sentences, ZonedDate
                     .flatMap(CallDesk::hold);
             return Validated.valid(new AtHandSheet(new AtHand(id, site.name(), entry.customer(),
                     site.customer().name(), now, callers(site), machines(site), promises,
-                    lastVisits(id, language, notices), waiting, hold, approver(site), notices.list()), sentences));
+                    lastVisits(id, language, notices), waiting, repairs(open, id), hold, approver(site),
+                    notices.list()), sentences));
         }));
     }
 
@@ -125,6 +129,12 @@ record CallDesk(ShopBook book, ShopFolder folder, Sentences sentences, ZonedDate
                 Set.of(VisitState.DONE, VisitState.BILLED), LAST_VISITS);
         return notices.take(VisitListOffice.of(book).visits(wish, language)).map(sheet -> sheet.data().visits())
                 .orElse(List.of());
+    }
+
+    private List<RepairAtHand> repairs(Reading open, String site) {
+        return new OpenRepairs(folder, open).at(site).stream().map(OpenRepairs.One::repair)
+                .map(repair -> new RepairAtHand(repair.day(), repair.machine(), repair.text(), repair.isWanted()))
+                .toList();
     }
 
     private List<MachineAtHand> machines(Site site) {

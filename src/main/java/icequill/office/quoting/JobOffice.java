@@ -2,6 +2,7 @@ package icequill.office.quoting;
 
 import icequill.answer.job.JobList;
 import icequill.answer.job.JobSheet;
+import icequill.answer.job.RecommendedRepairs;
 import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
@@ -11,21 +12,26 @@ import icequill.life.job.JobEvent.Finished;
 import icequill.life.job.JobState;
 import icequill.life.job.JobState.Done;
 import icequill.office.billing.StandingInvoices;
+import icequill.office.register.RegisterOffice;
 import icequill.office.writing.PaperNumbers;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.shop.BookForms;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
+import icequill.shop.ShopFolder;
 import icequill.shop.life.JobLife;
+import icequill.shop.life.OpenRepairs;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 
 /** The office that sees accepted repairs through: parts, the visit, and whether it is billed. */
 public final class JobOffice {
@@ -67,6 +73,27 @@ public final class JobOffice {
      */
     public Validated<JobSheet> job(String number) {
         return book.read(open -> found(open, number).map(life -> sheet(open, life)));
+    }
+
+    /**
+     * Repairs that were recommended and are not done, the oldest first.
+     *
+     * @param site by id; empty for those of all sites
+     */
+    public Validated<RecommendedRepairs> recommended(Optional<String> site) {
+        ShopFolder shop = BookForms.shop(book);
+        return book.read(open -> {
+            OpenRepairs repairs = new OpenRepairs(shop, open);
+            return site.map(id -> RegisterOffice.found(open, id)
+                    .map(entry -> repairs.at(entry.id()))).orElseGet(() -> Validated.valid(repairs.all()))
+                    .map(found -> new RecommendedRepairs(
+                            found.stream().map(one -> row(open, one)).toList()));
+        });
+    }
+
+    private RecommendedRepairs.Row row(Reading open, OpenRepairs.One one) {
+        String site = open.entries().visit(one.repair().visit()).orElseThrow().site();
+        return RecommendedRepairs.Row.of(one, site, open.entries().site(site).orElseThrow().name(), today);
     }
 
     /** Notes what happened to a job. */

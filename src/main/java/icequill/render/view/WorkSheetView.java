@@ -134,6 +134,9 @@ public record WorkSheetView(WorkSheet sheet, Sentences sentences) {
                         sentences.word("connection." + ConstantKey.of(machine.connection())), storage(machine),
                         refrigerant(machine)))
                 .add("sheet.condition", machine.condition());
+        job.earlier().forEach(repair -> details.add(
+                repair.isWanted() ? "sheet.earlier-wanted" : "sheet.earlier-declined",
+                sentences.word("sheet.earlier", repair.text(), sentences.formats().day(repair.day()))));
         if (job.isRepair()) {
             details.add("sheet.warranty", machine.warranty().map(this::warranty));
         }

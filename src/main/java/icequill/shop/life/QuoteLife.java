@@ -158,6 +158,11 @@ public record QuoteLife(IssuedPaper issued, Paper paper, QuoteState state, List<
                 personal);
     }
 
+    /** What a step says that a quote was made from, as JSON; empty where it does not, or was forgotten. */
+    static Optional<String> form(LifeStep step) {
+        return step.kind().equals(KIND) ? step.text(FORM) : Optional.empty();
+    }
+
     /** What it was made from, as JSON; empty where the book kept none. */
     public Optional<String> form() {
         return steps.stream().flatMap(step -> step.text(FORM).stream()).findFirst();

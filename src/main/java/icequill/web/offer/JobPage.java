@@ -16,6 +16,7 @@ import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
+import icequill.web.page.Paths;
 import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import java.time.LocalDate;
@@ -40,7 +41,7 @@ public final class JobPage implements Page, FormPage {
     @Override
     public Validated<String> done(Asked asked) {
         return event(asked).then(event -> JobOffice.of(asked.book()).note(asked.part("number"), event))
-                .map(job -> QuotePaths.job(job.quote()));
+                .map(job -> Paths.job(job.quote()));
     }
 
     private static Validated<JobEvent> event(Asked asked) {

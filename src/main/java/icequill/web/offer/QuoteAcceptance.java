@@ -20,6 +20,7 @@ import icequill.web.page.Asked;
 import icequill.web.page.FieldPlaces;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
+import icequill.web.page.Paths;
 import icequill.web.page.TypedChoice;
 import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
@@ -72,7 +73,7 @@ public final class QuoteAcceptance implements Page, FormPage {
                 asked.text("authority"), asked.text("purchaseOrder"), way.orElseThrow(),
                 asked.text("honored").isPresent()))
                 .then(yes -> QuoteLifeOffice.of(asked.book()).accept(asked.part("number"), yes, wish))
-                .map(standing -> QuotePaths.quote(standing.number()));
+                .map(standing -> Paths.quote(standing.number()));
     }
 
     private static AgreementWish wish(Asked asked, Problems problems) {

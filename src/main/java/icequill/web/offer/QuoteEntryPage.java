@@ -21,6 +21,7 @@ import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.PageDraft;
+import icequill.web.page.Paths;
 import icequill.web.page.TypedFields;
 import java.util.List;
 import java.util.Locale;
@@ -77,7 +78,7 @@ public final class QuoteEntryPage implements icequill.web.page.Page, FormPage {
             QuoteForm form = new QuoteForm(asked, entry);
             return form.typed().then(typed -> QuoteOffice.of(asked.book()).issue(typed,
                     new IssueOptions(form.day(), form.language())))
-                    .map(issued -> QuotePaths.quote(issued.number()));
+                    .map(issued -> Paths.quote(issued.number()));
         }));
     }
 

@@ -1,9 +1,8 @@
 package icequill.web.offer;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
+import icequill.web.page.Paths;
 
-/** Where quotes are made and found. */
+/** Where quotes are made. */
 final class QuotePaths {
 
     /** Where one is made for a customer whom the book does not have yet. */
@@ -12,22 +11,8 @@ final class QuotePaths {
     private QuotePaths() {
     }
 
-    /** A quote, by its number. */
-    static String quote(String number) {
-        return "/quotes/" + part(number);
-    }
-
-    /** The job that a quote became. */
-    static String job(String number) {
-        return "/jobs/" + part(number);
-    }
-
     /** Where one is made for a site of the book. */
     static String entry(String site) {
-        return "/sites/" + part(site) + "/quote";
-    }
-
-    private static String part(String name) {
-        return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
+        return Paths.site(site) + "/quote";
     }
 }

@@ -12,6 +12,7 @@ import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
+import icequill.web.page.Paths;
 import icequill.web.page.TypedChoice;
 import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
@@ -45,7 +46,7 @@ public final class QuoteRefusal implements Page, FormPage {
                 .orElse(asked.reader().today());
         return problems.or(() -> new Refusal(day, reason.orElseThrow(), asked.text("words")))
                 .then(no -> QuoteLifeOffice.of(asked.book()).decline(asked.part("number"), no))
-                .map(standing -> QuotePaths.quote(standing.number()));
+                .map(standing -> Paths.quote(standing.number()));
     }
 
     @Override

@@ -29,6 +29,16 @@ public final class Paths {
         return "/sites/" + part(id);
     }
 
+    /** A quote, by its number. */
+    public static String quote(String number) {
+        return "/quotes/" + part(number);
+    }
+
+    /** The job that a quote became. */
+    public static String job(String number) {
+        return "/jobs/" + part(number);
+    }
+
     private static String part(String name) {
         return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
     }

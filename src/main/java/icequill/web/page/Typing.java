@@ -45,6 +45,11 @@ public final class Typing {
         return text(field).flatMap(text -> problems.take(TypedNumber.of(text, field)));
     }
 
+    /** A number that is one of several in a field. */
+    public Optional<BigDecimal> part(String text, String field) {
+        return problems.take(TypedNumber.of(text, field));
+    }
+
     public Optional<LocalDate> day(String field) {
         return text(field).flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), field)));
     }

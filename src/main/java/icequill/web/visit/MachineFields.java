@@ -14,7 +14,7 @@ record MachineFields(Typing typing, Kept.Rows kept) {
     private static final List<String> NOTES = List.of("complaint", "cause", "correction", "confirmed");
     private static final List<String> READING = List.of("what", "unit", "before", "after");
     private static final Set<String> SHOWN = Set.of("machine", "complaint", "cause", "correction", "confirmed",
-            "tasks", "readings", "recommended", "chemicals");
+            "tasks", "readings", "recommended", "settled", "chemicals");
 
     List<Map<String, Object>> read() {
         List<Map<String, Object>> machines = new ArrayList<>();
@@ -31,6 +31,8 @@ record MachineFields(Typing typing, Kept.Rows kept) {
             list(machine, "tasks", tasks(id, path));
             list(machine, "readings", readings(id, path));
             list(machine, "recommended", recommended(id, path));
+            list(machine, "settled",
+                    typing.texts("settled-" + id).stream().map(EarlierRepair::of).map(EarlierRepair::form).toList());
             list(machine, "chemicals", new ChemicalFields(typing, id, before.rows("chemicals")).read(path));
             machines.add(machine);
         }
@@ -110,6 +112,7 @@ record MachineFields(Typing typing, Kept.Rows kept) {
                 filling.put("accepted" + i + "-" + id,
                         recommended.get(i).text("accepted").map(accepted -> accepted.equals("true") ? "yes" : "no"));
             }
+            machine.rows("settled").forEach(earlier -> filling.tick("settled-" + id, EarlierRepair.of(earlier).text()));
             ChemicalFields.fill(machine, id, filling);
         }
     }

@@ -83,6 +83,10 @@ record VisitForm(Typing typing, String site, Optional<KnownVisit> known) {
         CallFields.fill(form, day, filling);
         PeopleFields.fill(form, day, filling);
         MachineFields.fill(form, filling);
+        Told quoted = form.part("quote");
+        if (!quoted.part("found").values().isEmpty()) {
+            filling.tick("settled-" + quoted.text("machine").orElse(""), EarlierRepair.of(quoted.part("found")).text());
+        }
         LineFields.fill(form, filling);
         List.of("fees", "surcharges").forEach(key -> form.texts(key).forEach(id -> filling.tick(key, id)));
         filling.put("nextDue", form.text("nextDue"));

@@ -31,6 +31,7 @@ public final class VisitPage implements Page {
      * What its page shows.
      *
      * @param version of one that may be changed; empty for others
+     * @param isToBeQuoted whether it is the plan of a repair
      * @param price of one that is not billed; empty where it has none
      * @param problems that keep it from having one, or from what was asked for
      * @param changed who changed it meanwhile, and when, where somebody did
@@ -39,7 +40,7 @@ public final class VisitPage implements Page {
      * @param approver who may; empty where nobody is named, or need not
      * @param typed what was typed of that
      */
-    public record Shown(VisitAnswer visit, Optional<String> version, Optional<VisitPrice> price,
+    public record Shown(VisitAnswer visit, Optional<String> version, boolean isToBeQuoted, Optional<VisitPrice> price,
             List<Problem> problems, Optional<LastChange> changed, boolean isAgain, boolean isAboveLimit,
             Optional<VisitChoices.Approver> approver,
             TypedFields typed) {}
@@ -65,8 +66,10 @@ public final class VisitPage implements Page {
         Optional<VisitPrice> told = price.flatMap(Validated::found);
         boolean isAbove = told.stream().flatMap(one -> one.notices().stream())
                 .anyMatch(notice -> notice.code() == Code.OVER_LIMIT);
+        Optional<KnownVisit> known = new KnownVisits(asked.book()).find(id).found();
         return new Answer.Shown("visit",
-                new Shown(found.data(), new KnownVisits(asked.book()).find(id).found().map(KnownVisit::version), told,
+                new Shown(found.data(), known.map(KnownVisit::version),
+                        known.filter(KnownVisit::isToBeQuoted).isPresent(), told,
                         Stream.concat(wrong.stream(), price.map(Validated::problems).orElse(List.of()).stream())
                                 .toList(),
                         changed(asked, id, wrong), PageDraft.isAgain(asked), isAbove,

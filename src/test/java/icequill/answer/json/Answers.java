@@ -36,6 +36,7 @@ import icequill.answer.history.VisitEarnings;
 import icequill.answer.history.VisitListSheet;
 import icequill.answer.job.JobList;
 import icequill.answer.job.JobSheet;
+import icequill.answer.job.RecommendedRepairs;
 import icequill.answer.paper.DueInstallments;
 import icequill.answer.paper.IssuedPapers;
 import icequill.answer.paper.PaperCopies;
@@ -93,6 +94,7 @@ final class Answers {
         all.put("quote-standing", QuoteStanding.class);
         all.put("job", JobSheet.class);
         all.put("jobs", JobList.class);
+        all.put("recommended-repairs", RecommendedRepairs.class);
         all.put("next-installment", NextInstallment.class);
         all.put("change-credit", ChangeCredit.class);
         all.put("reprint", Reprint.class);
