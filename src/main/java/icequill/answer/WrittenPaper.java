@@ -7,6 +7,7 @@ import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.Offer;
 import icequill.document.PricedPaper;
+import icequill.document.StageInvoice;
 import icequill.document.Totals;
 import icequill.files.answer.Sheet;
 import icequill.money.Amounts;
@@ -74,6 +75,7 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
             new Sums(totals.net().negate(), totals.tax().negate(), totals.gross().negate(), true);
         case Invoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
         case CombinedInvoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
+        case StageInvoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
         case InstallmentInvoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
         case Offer offer -> new Sums(totals.net(), totals.tax(), totals.gross(), false);
         };

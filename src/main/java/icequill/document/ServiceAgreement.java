@@ -2,10 +2,12 @@ package icequill.document;
 
 import icequill.agreement.Acceptance;
 import icequill.agreement.Billing;
+import icequill.agreement.Earning;
 import icequill.agreement.Installment;
 import icequill.agreement.PaymentChange.GivenBack;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Proration;
+import icequill.agreement.Refund;
 import icequill.agreement.RenewalTerms;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
@@ -43,6 +45,14 @@ public record ServiceAgreement(String number, LocalDate date, Optional<Acceptanc
         Optional<Billing> billing, RenewalTerms terms, int cancelDays,
         Optional<RefundClause> refund, Optional<String> purchaseOrder,
         List<Phrase> remarks) implements Paper {
+
+    /**
+     * How an agreement that ends early is settled, with an example.
+     *
+     * @param example the last day in the example
+     * @param backThen what would be given back, had all payments due by that day been made, and all visits due by then
+     */
+    public record RefundClause(Earning earning, LocalDate example, Refund backThen) {}
 
     /**
      * What is agreed for one of the sites.

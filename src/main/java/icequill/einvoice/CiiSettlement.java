@@ -32,7 +32,8 @@ record CiiSettlement(InvoiceContent content) {
                 .forEach(settlement::addSpecifiedTradeAllowanceCharge);
         settlement.addSpecifiedTradePaymentTerms(terms());
         settlement.setSpecifiedTradeSettlementHeaderMonetarySummation(sums());
-        content.original().ifPresent(original -> {
+        // CII D16B has room for one; the lines name them all.
+        content.preceding().stream().findFirst().ifPresent(original -> {
             ReferencedDocumentType invoice = new ReferencedDocumentType();
             invoice.setIssuerAssignedID(original.number());
             invoice.setFormattedIssueDateTime(CiiValues.formatted(original.date()));

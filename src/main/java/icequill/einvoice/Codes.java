@@ -8,6 +8,8 @@ final class Codes {
     /** UNTDID 1001, kinds of documents. */
     static final String INVOICE = "380";
     static final String CREDIT_NOTE = "381";
+    static final String PARTIAL = "326";
+    static final String PREPAYMENT = "386";
 
     /** UNTDID 5189, reasons of allowances. */
     static final String SPECIAL_AGREEMENT = "64";

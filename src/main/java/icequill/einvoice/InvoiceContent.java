@@ -8,6 +8,7 @@ import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.document.PricedPaper;
 import icequill.document.RepairQuote;
+import icequill.document.StageInvoice;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import icequill.party.SalesTaxEncoding;
@@ -79,6 +80,7 @@ record InvoiceContent(PricedPaper bill, String number, List<String> notes, Strin
         return switch (bill) {
         case Invoice invoice -> invoice.remarks().stream().map(wording).toList();
         case CombinedInvoice invoice -> invoice.remarks().stream().map(wording).toList();
+        case StageInvoice invoice -> invoice.remarks().stream().map(wording).toList();
         case InstallmentInvoice invoice -> invoice.remarks().stream().map(wording).toList();
         case CreditNote credit -> {
             List<String> notes = new ArrayList<>(List.of(credit.reason()));
@@ -105,6 +107,7 @@ record InvoiceContent(PricedPaper bill, String number, List<String> notes, Strin
         case Invoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));
         case CombinedInvoice invoice when invoice.totals().gross().isZero() -> Phrase.of("pay.nothing");
         case CombinedInvoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));
+        case StageInvoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));
         case InstallmentInvoice invoice -> Phrase.of("pay.terms", new Fact.Day(invoice.due()));
         case CreditNote credit -> Phrase.of("credit.settle");
         case RepairQuote quote -> Phrase.of("quote.tax-estimated");
@@ -117,19 +120,26 @@ record InvoiceContent(PricedPaper bill, String number, List<String> notes, Strin
         case Invoice invoice -> Codes.INVOICE;
         case CombinedInvoice invoice -> Codes.INVOICE;
         case InstallmentInvoice invoice -> Codes.INVOICE;
+        case StageInvoice invoice -> switch (invoice.stage().kind()) {
+        case DEPOSIT -> Codes.PREPAYMENT;
+        case PROGRESS -> Codes.PARTIAL;
+        case RELEASE, FINAL -> Codes.INVOICE;
+        };
         case CreditNote credit -> Codes.CREDIT_NOTE;
         case RepairQuote quote -> throw new IllegalStateException("an offer is no invoice");
         };
     }
 
-    /** The invoice that a credit note corrects (BG-3). */
-    Optional<CreditNote.Original> original() {
+    /** The invoice that a credit note corrects, or those whose amounts are taken off (BG-3). */
+    List<CreditNote.Original> preceding() {
         return switch (bill) {
-        case CreditNote credit -> Optional.of(credit.original());
-        case Invoice invoice -> Optional.empty();
-        case CombinedInvoice invoice -> Optional.empty();
-        case InstallmentInvoice invoice -> Optional.empty();
-        case RepairQuote quote -> Optional.empty();
+        case CreditNote credit -> List.of(credit.original());
+        case Invoice invoice -> invoice.advanced().map(Invoice.Advanced::bills).orElse(List.of()).stream()
+                .map(before -> new CreditNote.Original(before.number(), before.date())).toList();
+        case CombinedInvoice invoice -> List.of();
+        case InstallmentInvoice invoice -> List.of();
+        case StageInvoice invoice -> List.of();
+        case RepairQuote quote -> List.of();
         };
     }
 

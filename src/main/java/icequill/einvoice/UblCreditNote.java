@@ -24,7 +24,7 @@ final class UblCreditNote {
         content.bill().served().storeNumber().ifPresent(credit::setBuyerReference);
         credit.setInvoicePeriod(head.period());
         head.order().ifPresent(credit::setOrderReference);
-        credit.setBillingReference(head.original());
+        credit.setBillingReference(head.preceding());
         UblParties parties = new UblParties(content);
         credit.setAccountingSupplierParty(parties.seller());
         credit.setAccountingCustomerParty(parties.buyer());

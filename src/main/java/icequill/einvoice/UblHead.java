@@ -56,8 +56,8 @@ record UblHead(InvoiceContent content) {
     }
 
     /** BG-3. */
-    List<BillingReferenceType> original() {
-        return content.original().stream().map(original -> {
+    List<BillingReferenceType> preceding() {
+        return content.preceding().stream().map(original -> {
             DocumentReferenceType invoice = new DocumentReferenceType();
             invoice.setID(original.number());
             invoice.setIssueDate(original.date());

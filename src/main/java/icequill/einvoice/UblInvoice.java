@@ -25,6 +25,7 @@ final class UblInvoice {
         content.bill().served().storeNumber().ifPresent(invoice::setBuyerReference);
         invoice.setInvoicePeriod(head.period());
         head.order().ifPresent(invoice::setOrderReference);
+        invoice.setBillingReference(head.preceding());
         UblParties parties = new UblParties(content);
         invoice.setAccountingSupplierParty(parties.seller());
         invoice.setAccountingCustomerParty(parties.buyer());

@@ -8,6 +8,7 @@ import icequill.document.Invoice;
 import icequill.document.Paper;
 import icequill.ledger.papers.Pdf;
 import icequill.life.repair.RecommendedRepair;
+import icequill.office.billing.StageBilling;
 import icequill.office.writing.PaperWriter;
 import icequill.office.writing.RepairQuoting;
 import icequill.papers.InvoiceAssembly;
@@ -96,7 +97,7 @@ public final class Office {
     /** The same draft to look at; nothing is written. */
     public Validated<Pdf> draftOfInvoice(FormName name, PaperOptions options) {
         return new VisitLoader(BookForms.shop(book)).of(name).then(VisitContext::withinLimit)
-                .then(found -> InvoiceAssembly.of(found, options))
+                .then(found -> drafted(found, options))
                 .then(invoice -> desk.printed(invoice, "", new Extras(false, false, true), Map.of()))
                 .map(files -> Pdf.of(files.values().iterator().next()));
     }
@@ -104,7 +105,15 @@ public final class Office {
     /** The same for a visit that was priced already. */
     Validated<WrittenPaper> invoice(VisitContext hand, PaperOptions options) {
         return hand.withinLimit()
-                .then(found -> InvoiceAssembly.of(found, options).then(invoice -> write(found, invoice, options)));
+                .then(found -> drafted(found, options).then(invoice -> write(found, invoice, options)));
+    }
+
+    /** Less what was asked for before, as far as the book knows the visit. */
+    private Validated<Invoice> drafted(VisitContext hand, PaperOptions options) {
+        return InvoiceAssembly.of(hand, book.exists()
+                ? book.read(open -> Validated.valid(StageBilling.before(open, hand.visit().id()))).found()
+                        .orElse(List.of())
+                : List.of(), options);
     }
 
     private Validated<WrittenPaper> write(VisitContext hand, Invoice invoice, PaperOptions options) {

@@ -4,6 +4,7 @@ import icequill.document.Bill;
 import icequill.document.CombinedInvoice;
 import icequill.document.CombinedInvoice.Part;
 import icequill.document.CreditNote;
+import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;
@@ -51,7 +52,9 @@ public record BilledVisit(Bill invoice, String visit, List<CreditNote> credits) 
         }
         Figure fee = Figure.percent(cost.percent()).times(Figure.price(share, "")).plus(
                 Figure.price(cost.each(), "").times(Figure.price(share, "")).over(Figure.price(payment, "")));
-        Figure part = fee.times(Figure.price(own, "")).over(Figure.price(invoice.totals().net(), ""));
+        Figure part = invoice instanceof CombinedInvoice
+                ? fee.times(Figure.price(own, "")).over(Figure.price(invoice.totals().net(), ""))
+                : fee;
         return Explanation.of(part.rounded(Rounding.COST, currency)).amount(currency);
     }
 
@@ -63,7 +66,10 @@ public record BilledVisit(Bill invoice, String visit, List<CreditNote> credits) 
                 done(part.lines()).forEach(line -> mine.add(part.attended().visit().equals(visit)));
             }
         } else {
-            done(invoice.lines()).forEach(line -> mine.add(true));
+            int count = Math.toIntExact(done(invoice.lines()).count());
+            int own = count
+                    - (invoice instanceof Invoice one ? one.advanced().map(Invoice.Advanced::lines).orElse(0) : 0);
+            IntStream.range(0, count).forEach(i -> mine.add(i < own));
         }
         return mine;
     }

@@ -1,6 +1,12 @@
 package icequill.papers;
 
+import icequill.document.CreditNote;
 import icequill.document.Invoice;
+import icequill.document.Invoice.AdvanceBill;
+import icequill.document.Invoice.Advanced;
+import icequill.document.InvoiceLine;
+import icequill.document.StageInvoice;
+import icequill.document.Totals;
 import icequill.document.VisitSummary;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
@@ -32,11 +38,20 @@ import java.util.Optional;
 public record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed, BillTo billTo,
         Language language) {
 
-    /** The invoice of a visit, or that nobody is billed on its date. */
-    public static Validated<Invoice> of(VisitContext hand, PaperOptions options) {
+    /**
+     * The invoice of a visit, or why there is none.
+     *
+     * @param before what was asked for before of the job that it was
+     */
+    public static Validated<Invoice> of(VisitContext hand, List<AdvanceBill> before, PaperOptions options) {
         return dated(hand, options).then(later -> hand.site().billTo(options.date()))
-                .map(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(), hand.rates(), hand.taxed(),
-                        billTo, hand.language(options.language())).invoice(options.number(), options.date()));
+                .then(billTo -> new InvoiceAssembly(hand.shop(), hand.site(), hand.visit(), hand.rates(), hand.taxed(),
+                        billTo, hand.language(options.language())).invoice(before, options.number(), options.date()));
+    }
+
+    /** What an invoice of a part of the work asked for, less what was given back of it. */
+    public static AdvanceBill before(StageInvoice part, List<CreditNote> credits) {
+        return AdvanceAssembly.of(part, credits);
     }
 
     /** The visit, unless its invoice would bear an earlier day. */
@@ -49,16 +64,24 @@ public record InvoiceAssembly(Shop shop, Site site, Visit visit, Rates rates, Ta
                 : Validated.valid(hand);
     }
 
-    Invoice invoice(Optional<String> number, LocalDate date) {
-        VisitReport report = new VisitReport(site, visit, rates, language);
+    private Validated<Invoice> invoice(List<AdvanceBill> before, Optional<String> number, LocalDate date) {
         ChargeSheet sheet = new ChargeSheet(site, taxed);
-        int days = site.customer().paymentDays().orElse(shop.paymentDays());
-        LocalDate due = date.plusDays(days);
+        AdvanceAssembly advances = new AdvanceAssembly(sheet.lines(), sheet.totals(), before);
+        return before.isEmpty()
+                ? Validated.valid(invoice(number, date, sheet.lines(), sheet.totals(), Optional.empty()))
+                : advances.left().map(
+                        left -> invoice(number, date, advances.all(), left, Optional.of(advances.advanced())));
+    }
+
+    private Invoice invoice(Optional<String> number, LocalDate date, List<InvoiceLine> lines, Totals totals,
+            Optional<Advanced> advanced) {
+        VisitReport report = new VisitReport(site, visit, rates, language);
+        LocalDate due = date.plusDays(site.customer().paymentDays().orElse(shop.paymentDays()));
         return new Invoice(number, date, due, shop, language, shop.paper(), billTo,
-                site.customer().vendorNumber(), attended(report, shop), report.machines(), sheet.lines(),
-                new EarlyPaymentAssembly(sheet.totals(), sheet.lines(), shop.taxBasis(), date, due)
+                site.customer().vendorNumber(), attended(report, shop), report.machines(), lines,
+                new EarlyPaymentAssembly(totals, lines, shop.taxBasis(), date, due)
                         .offered(rates.adjustments().earlyPayment()),
-                remarks());
+                remarks(), advanced);
     }
 
     /** What is fetched is handed over at the shop. */

@@ -15,6 +15,7 @@ import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
 import icequill.document.RepairQuote;
 import icequill.document.ServiceAgreement;
+import icequill.document.StageInvoice;
 import icequill.document.Statement;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
@@ -32,6 +33,7 @@ import icequill.render.view.ReminderView;
 import icequill.render.view.RenewalNoticeView;
 import icequill.render.view.RepairQuoteView;
 import icequill.render.view.ServiceAgreementView;
+import icequill.render.view.StageInvoiceView;
 import icequill.render.view.StatementView;
 import icequill.render.view.VisitRecordView;
 import icequill.render.view.WorkSheetView;
@@ -45,6 +47,7 @@ record PaperPage(String template, Page page) {
         case CombinedInvoice invoice -> new PaperPage("combined-invoice.ftlh", CombinedInvoiceView.of(invoice));
         case InstallmentInvoice invoice ->
             new PaperPage("installment-invoice.ftlh", InstallmentInvoiceView.of(invoice));
+        case StageInvoice invoice -> new PaperPage("stage-invoice.ftlh", StageInvoiceView.of(invoice));
         case MaintenanceQuote quote -> new PaperPage("maintenance-quote.ftlh", MaintenanceQuoteView.of(quote));
         case ServiceAgreement agreement ->
             new PaperPage("service-agreement.ftlh", ServiceAgreementView.of(agreement));

@@ -8,6 +8,7 @@ import icequill.web.call.CallsPage;
 import icequill.web.days.DueVisitsPage;
 import icequill.web.door.Door;
 import icequill.web.offer.JobPage;
+import icequill.web.offer.JobStageForm;
 import icequill.web.offer.JobsPage;
 import icequill.web.offer.OutcomesPage;
 import icequill.web.offer.QuoteAcceptance;
@@ -152,6 +153,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/jobs/recommended", new RecommendedPage());
         get("/jobs/{number}", job);
         post("/jobs/{number}", job);
+        post("/jobs/{number}/stage", new JobStageForm());
         get("/quotes/{number}/comparison", asked -> QuotePage.sheet(asked, QuotedPaper.COMPARISON));
         get("/quotes/{number}/brushing", asked -> QuotePage.sheet(asked, QuotedPaper.BRUSHING));
     }

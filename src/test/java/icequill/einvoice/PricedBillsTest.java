@@ -166,7 +166,7 @@ class PricedBillsTest {
         assertRight(bill.creditNote(), SchematronRules.UBL_CREDIT_NOTE);
     }
 
-    private static void assertRight(Bill bill, SchematronRules judge) throws Exception {
+    static void assertRight(Bill bill, SchematronRules judge) throws Exception {
         byte[] ubl = EInvoice.ubl(bill, SalesTaxEncoding.EN16931, WORDING).orElseThrow();
         byte[] plain = EInvoice.ubl(bill, SalesTaxEncoding.PLAIN, WORDING).orElseThrow();
         byte[] cii = EInvoice.cii(bill, WORDING).orElseThrow();
@@ -190,7 +190,7 @@ class PricedBillsTest {
         return new PricedBill(hand.shop(), hand.site(), hand.visit(), hand.taxed());
     }
 
-    private static VisitContext context(ShopFolder folder, Path file, String placeId, TaxBasis basis) {
+    static VisitContext context(ShopFolder folder, Path file, String placeId, TaxBasis basis) {
         Visit visit = DemoShop.visit(folder, file).orElseThrow();
         Site site = folder.site(visit.site(), visit.place()).orElseThrow();
         Rates rates = folder.schedule().orElseThrow().asOf(visit.day()).orElseThrow();

@@ -11,6 +11,7 @@ import icequill.document.MachineReport;
 import icequill.document.Paper;
 import icequill.document.RepairQuote;
 import icequill.document.Schedule;
+import icequill.document.StageInvoice;
 import icequill.document.Totals;
 import icequill.document.VisitRecord;
 import icequill.document.VisitSummary;
@@ -23,6 +24,7 @@ import icequill.money.Amounts;
 import icequill.money.Currencies;
 import icequill.money.Percent;
 import icequill.money.Rounding;
+import icequill.papers.StageAssembly;
 import icequill.party.AccessHours;
 import icequill.party.Address;
 import icequill.party.BillTo;
@@ -38,6 +40,8 @@ import icequill.party.TaxBasis;
 import icequill.party.Wording;
 import icequill.pricer.UnitPrice;
 import icequill.problem.Place;
+import icequill.request.Extras;
+import icequill.request.PaperOptions;
 import icequill.tax.LineTax;
 import icequill.tax.Stage;
 import icequill.tax.StagedPrice;
@@ -168,7 +172,26 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet(),
                 brushingPair(), plans.quote(), plans.agreement(), plans.installment(), plans.renewal(),
                 plans.comparison(), plans.outlook(), plans.owners(), plans.fit(), account.statement(),
-                account.reminder(), combined());
+                account.reminder(), combined(), stage());
+    }
+
+    /** The same work, of which a third is asked for first, and a tenth of that held back. */
+    public StageInvoice stage() {
+        RepairQuote quote = repairQuote(totals(), new StagedPrice(totals().net(), totals().taxes(),
+                totals().taxPlace().advances()).progress(List.of(Percent.of("30"), Percent.of("70")),
+                        Percent.of("10")));
+        return new StageAssembly(quote, "Q-7", RatesFixture.site())
+                .invoice(1, List.of(), new PaperOptions(number, quote.date(), Optional.of(language), Extras.NONE))
+                .orElseThrow();
+    }
+
+    /** The same work at other sums, paid in parts. */
+    public RepairQuote repairQuote(Totals sums, List<Stage> stages) {
+        RepairQuote asked = repairQuote();
+        return new RepairQuote(Optional.of("Q-7"), asked.date(), asked.validUntil(), asked.shop(),
+                asked.language(), asked.size(), asked.billTo(), asked.vendorNumber(), asked.served(), asked.machine(),
+                asked.found(), asked.work(), asked.lines(), sums, Optional.empty(),
+                Optional.of(new RepairQuote.InParts(stages)), asked.remarks());
     }
 
     /** The same lines, of two visits: the last of them at another site, which has nothing but them. */

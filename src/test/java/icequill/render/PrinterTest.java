@@ -18,6 +18,7 @@ import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
 import icequill.document.RepairQuote;
 import icequill.document.ServiceAgreement;
+import icequill.document.StageInvoice;
 import icequill.document.Statement;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
@@ -114,6 +115,7 @@ class PrinterTest {
         case ServiceAgreement agreement -> "agreement";
         case CombinedInvoice invoice -> "combined";
         case InstallmentInvoice invoice -> "installment";
+        case StageInvoice invoice -> "stage";
         case RenewalNotice notice -> "renewal";
         case ComparisonSheet sheet -> sheet.outlook().isPresent() ? "outlook" : "comparison";
         case BrushingSheetPair pair -> "brushing-pair";

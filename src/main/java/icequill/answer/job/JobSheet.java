@@ -31,11 +31,14 @@ import javax.money.MonetaryAmount;
  * @param visit on which it was done, by id
  * @param invoices of that visit that stand
  * @param reason why it will not be done
+ * @param stages that are asked for by themselves, in their order; empty where all is paid when the work is done
+ * @param unpaid whether the work is to be done and its deposit did not come in
  */
 public record JobSheet(String quote, Optional<String> site, String where, String machine, String work,
         MonetaryAmount gross, Optional<MonetaryAmount> deposit, State state, LocalDate since,
         Optional<String> supplier, Optional<LocalDate> expected, boolean late, Optional<String> planned,
-        Optional<String> visit, List<String> invoices, Optional<String> reason) {
+        Optional<String> visit, List<String> invoices, Optional<String> reason,
+        List<JobStage> stages, boolean unpaid) {
 
     /** Where it stands. */
     public enum State {
@@ -44,6 +47,7 @@ public record JobSheet(String quote, Optional<String> site, String where, String
 
     public JobSheet {
         invoices = List.copyOf(invoices);
+        stages = List.copyOf(stages);
     }
 
     /**
@@ -51,7 +55,7 @@ public record JobSheet(String quote, Optional<String> site, String where, String
      *
      * @param invoices that stand, of the visit on which it was done
      */
-    public static JobSheet of(JobLife life, List<String> invoices, LocalDate day) {
+    public static JobSheet of(JobLife life, List<String> invoices, List<JobStage> stages, LocalDate day) {
         RepairQuote quote = life.paper();
         JobState state = life.state();
         Optional<Waiting> waiting = state instanceof Waiting parts ? Optional.of(parts) : Optional.empty();
@@ -61,7 +65,12 @@ public record JobSheet(String quote, Optional<String> site, String where, String
                 state.since(), waiting.flatMap(Waiting::supplier), waiting.flatMap(Waiting::expected),
                 waiting.filter(parts -> parts.isLate(day)).isPresent(), life.planned(),
                 state instanceof Done done ? Optional.of(done.visit()) : Optional.empty(), invoices,
-                state instanceof Withdrawn gone ? gone.reason() : Optional.empty());
+                state instanceof Withdrawn gone ? gone.reason() : Optional.empty(), stages,
+                isToBeDone(state) && stages.stream().anyMatch(JobStage::isMissing));
+    }
+
+    private static boolean isToBeDone(JobState state) {
+        return !(state instanceof Done) && !(state instanceof Withdrawn);
     }
 
     private static State state(JobState state, List<String> invoices) {
@@ -94,6 +103,10 @@ public record JobSheet(String quote, Optional<String> site, String where, String
         planned.ifPresent(id -> rows.add(List.of("planned", id)));
         visit.ifPresent(id -> rows.add(List.of("visit", id)));
         invoices.forEach(number -> rows.add(List.of("invoice", number)));
+        stages.forEach(stage -> rows.add(List.of("stage " + stage.part(), stage.text())));
+        if (unpaid) {
+            rows.add(List.of("unpaid", "the deposit did not come in yet"));
+        }
         reason.ifPresent(words -> rows.add(List.of("reason", words)));
         return rows;
     }

@@ -6,6 +6,7 @@ import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.document.RepairQuote;
+import icequill.document.StageInvoice;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,10 +18,11 @@ import java.util.Optional;
  * @param installment of an agreement that it bills
  * @param reason why a credit note gives back
  * @param validUntil the last day of a quote
- * @param work that a repair quote offers
+ * @param work that a repair quote offers, or that a part of is billed
+ * @param quote that a part of is billed
  */
 public record PaperMatter(Optional<Installment> installment, Optional<String> reason, Optional<LocalDate> validUntil,
-        Optional<String> work, Optional<String> purchaseOrder, Optional<Served> served) {
+        Optional<String> work, Optional<String> quote, Optional<String> purchaseOrder, Optional<Served> served) {
 
     /**
      * Which of how many.
@@ -42,11 +44,20 @@ public record PaperMatter(Optional<Installment> installment, Optional<String> re
                         ? Optional.of(new Installment(invoice.payment(), invoice.payments()))
                         : Optional.empty(),
                 paper instanceof CreditNote credit ? Optional.of(credit.reason()) : Optional.empty(),
-                lastDay(paper), paper instanceof RepairQuote quote ? Optional.of(quote.work()) : Optional.empty(),
+                lastDay(paper), work(paper),
+                paper instanceof StageInvoice part ? Optional.of(part.quote().number()) : Optional.empty(),
                 paper instanceof PricedPaper priced ? priced.served().purchaseOrder() : Optional.empty(),
                 paper instanceof PricedPaper priced
                         ? Optional.of(new Served(priced.served().from(), priced.served().until()))
                         : Optional.empty());
+    }
+
+    private static Optional<String> work(Paper paper) {
+        return switch (paper) {
+        case RepairQuote quote -> Optional.of(quote.work());
+        case StageInvoice part -> Optional.of(part.work());
+        default -> Optional.empty();
+        };
     }
 
     /** The last day of a quote; empty for any other paper. */
@@ -65,6 +76,7 @@ public record PaperMatter(Optional<Installment> installment, Optional<String> re
         reason.ifPresent(text -> rows.add(List.of("reason", text)));
         validUntil.ifPresent(day -> rows.add(List.of("validUntil", day.toString())));
         work.ifPresent(text -> rows.add(List.of("work", text)));
+        quote.ifPresent(number -> rows.add(List.of("quote", number)));
         purchaseOrder.ifPresent(order -> rows.add(List.of("purchaseOrder", order)));
         served.ifPresent(days -> rows.add(List.of("served", days.text())));
         return rows;

@@ -113,6 +113,11 @@ public final class Papers {
         return by("p.corrects", number);
     }
 
+    /** The invoices that were issued in the place of another. */
+    public List<IssuedPaper> replacing(String number) {
+        return by("p.replaces", number);
+    }
+
     /** What was issued for a visit, in the order of issue. */
     public List<IssuedPaper> ofVisit(String visit) {
         return handle.createQuery(COLUMNS + "WHERE p.visit_id = :visit OR p.number IN"

@@ -6,6 +6,7 @@ import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Invoice;
 import icequill.document.ServicePeriod;
+import icequill.document.StageInvoice;
 import icequill.document.Totals;
 import icequill.document.VisitSummary;
 import icequill.explain.Fact;
@@ -83,7 +84,7 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
         return switch (original) {
         case Invoice old -> new Invoice(Optional.of(number), date, due, old.shop(), old.language(), old.size(), billTo,
                 vendorNumber, attended(old.attended()), old.machines(), old.lines(), totals,
-                remarks(old.remarks()));
+                remarks(old.remarks()), old.advanced());
         case CombinedInvoice old -> new CombinedInvoice(Optional.of(number), date, due, old.shop(), old.language(),
                 old.size(), billTo, vendorNumber,
                 old.parts().stream().map(part -> new CombinedInvoice.Part(attended(part.attended()), part.machines(),
@@ -92,6 +93,9 @@ record CorrectedInvoice(Bill original, LocalDate date, LocalDate due, Optional<P
         case InstallmentInvoice old -> new InstallmentInvoice(Optional.of(number), date, due, old.shop(),
                 old.language(), old.size(), billTo, vendorNumber, old.agreement(), old.plan(), old.payment(),
                 old.payments(), served(old.served()), old.sites(), old.lines(), old.totals(), remarks(old.remarks()));
+        case StageInvoice old -> new StageInvoice(Optional.of(number), date, due, old.shop(), old.language(),
+                old.size(), billTo, vendorNumber, old.quote(), served(old.served()), old.machine(), old.work(),
+                old.part(), old.stage(), old.ofPart(), old.lines(), old.totals(), remarks(old.remarks()));
         case CreditNote none -> throw new IllegalStateException("no invoice: " + none.number());
         };
     }

@@ -6,6 +6,7 @@ import icequill.document.Bill;
 import icequill.document.CreditNote;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
+import icequill.document.StageInvoice;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.SiteEntry;
@@ -114,7 +115,10 @@ public final class CreditOffice {
 
     private Validated<List<BookedPaper>> credit(Transaction open, Billing billing, CreditOptions wish,
             Optional<CorrectedInvoice> instead) {
-        return creditedBefore(open, billing.issued().number())
+        Validated<? extends Bill> free = billing.bill() instanceof StageInvoice part
+                ? StageBilling.unlessUsed(open, part)
+                : Validated.valid(billing.bill());
+        return free.then(bill -> creditedBefore(open, billing.issued().number()))
                 .then(before -> credit(open, billing, wish, instead, before));
     }
 

@@ -88,7 +88,8 @@ public final class VisitBilling {
         BookForms forms = new BookForms(book);
         return book.read(open -> RecordedVisits.billable(open, visit)).then(entry -> new VisitLoader(forms.shop())
                 .of(BookForms.form(entry)).then(VisitContext::withinLimit)
-                .then(hand -> InvoiceAssembly.of(hand, wish.numbered("0"))
+                .then(hand -> book.read(open -> InvoiceAssembly.of(hand, StageBilling.before(open, visit),
+                        wish.numbered("0")))
                         .map(draft -> new PendingWrite<>(book, open -> forms.unchanged(open,
                                 () -> RecordedVisits.unchanged(open, entry)
                                         .then(same -> issue(open, hand, entry, wish)))))));
@@ -142,6 +143,9 @@ public final class VisitBilling {
             problems.take(open.entries().siteNow(entry.site())).ifPresent(sites::add);
         }
         hands.forEach(hand -> problems.addAll(DiagnosesTakenOff.problems(open, hand.visit())));
+        hands.stream().map(hand -> hand.visit().id()).filter(id -> !StageBilling.before(open, id).isEmpty())
+                .forEach(id -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
+                        "a part of visit \"" + id + "\" was invoiced before", "an invoice of its own"));
         List<String> customers = sites.stream().map(SiteEntry::customer).distinct().toList();
         if (customers.size() > 1) {
             problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
@@ -165,7 +169,8 @@ public final class VisitBilling {
                 .then(free -> open.entries().site(entry.site()))
                 .then(site -> desk.issue(open, PaperKind.INVOICE, wish,
                         Origin.ofVisit(site.customer(), site.id(), entry.id()),
-                        number -> InvoiceAssembly.of(hand, wish.numbered(number))))
+                        number -> InvoiceAssembly.of(hand, StageBilling.before(open, entry.id()),
+                                wish.numbered(number))))
                 .map(paper -> BookedPaper.of(paper, open).with(hand.notices()));
     }
 }

@@ -8,6 +8,7 @@ import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
 import icequill.document.Paper;
 import icequill.document.RepairQuote;
+import icequill.document.StageInvoice;
 import icequill.files.paper.PaperJson;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.CustomerEntry;
@@ -119,7 +120,8 @@ public final class ReworkOffice {
         ShopFolder shop = forms.shop(then);
         return switch (kept.paper()) {
         case Invoice invoice -> new VisitLoader(shop).of(new FormName.InBook(kept.issued().origin().visit().orElse("")))
-                .then(hand -> InvoiceAssembly.of(hand, kept.options()))
+                .then(hand -> InvoiceAssembly.of(hand, invoice.advanced().map(Invoice.Advanced::bills)
+                        .orElse(List.of()), kept.options()))
                 .map(again -> kept.against(addressed(again, invoice, kept.issued())));
         case CombinedInvoice invoice -> together(shop, kept)
                 .map(again -> kept.against(addressed(again, invoice, kept.issued())));
@@ -131,6 +133,9 @@ public final class ReworkOffice {
                 .of(name, quote.date())
                 .then(hand -> hand.setting().site().billTo(quote.date())
                         .then(billTo -> hand.quote(kept.options(), billTo))));
+        case StageInvoice invoice -> Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
+                kept.number() + " asks for a part of " + invoice.quote().number() + ", at the amounts of that quote",
+                "the number of that quote"));
         default -> Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                 kept.number() + " is a " + BookedPaper.words(kept.issued().series().kind())
                         + ", whose amounts are those of the invoice that it corrects",
@@ -144,7 +149,7 @@ public final class ReworkOffice {
                 ? again
                 : new Invoice(issued.number(), issued.date(), issued.due(), issued.shop(), issued.language(),
                         issued.size(), issued.billTo(), issued.vendorNumber(), issued.attended(), issued.machines(),
-                        again.lines(), again.totals(), issued.remarks());
+                        again.lines(), again.totals(), issued.remarks(), again.advanced());
     }
 
     private static Validated<CombinedInvoice> together(ShopFolder shop, Kept kept) {

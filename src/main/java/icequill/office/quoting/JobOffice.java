@@ -130,10 +130,11 @@ public final class JobOffice {
     }
 
     private JobSheet sheet(Reading open, JobLife life) {
-        List<String> invoices = life.state() instanceof Done(LocalDate since, String visit)
-                ? StandingInvoices.among(open.papers().ofVisit(visit)).stream().map(IssuedPaper::number).toList()
+        List<IssuedPaper> invoices = life.state() instanceof Done(LocalDate since, String visit)
+                ? StandingInvoices.among(open.papers().ofVisit(visit))
                 : List.of();
-        return JobSheet.of(life, invoices, today);
+        return JobSheet.of(life, invoices.stream().map(IssuedPaper::number).toList(),
+                JobStages.of(open, life, invoices), today);
     }
 
     private static Validated<JobLife> found(Reading open, String number) {

@@ -10,6 +10,7 @@ import icequill.document.Invoice;
 import icequill.document.Offer;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
+import icequill.document.StageInvoice;
 import icequill.einvoice.EInvoice;
 import icequill.files.paper.PaperJson;
 import icequill.ledger.papers.PaperReader;
@@ -70,6 +71,7 @@ final class PaperAttachments {
         case Invoice invoice -> "invoice.xml";
         case CombinedInvoice invoice -> "invoice.xml";
         case InstallmentInvoice invoice -> "invoice.xml";
+        case StageInvoice invoice -> "invoice.xml";
         case CreditNote credit -> "credit-note.xml";
         case Offer offer -> "quotation.xml";
         };

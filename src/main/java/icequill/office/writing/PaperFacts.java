@@ -12,6 +12,7 @@ import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.document.RepairQuote;
 import icequill.document.ServicePeriod;
+import icequill.document.StageInvoice;
 import icequill.document.Totals;
 import icequill.document.Where;
 import icequill.ledger.find.SearchKeys;
@@ -130,6 +131,7 @@ public final class PaperFacts {
         case Invoice invoice -> PaperKind.INVOICE;
         case CombinedInvoice invoice -> PaperKind.INVOICE;
         case InstallmentInvoice payment -> PaperKind.INVOICE;
+        case StageInvoice part -> PaperKind.INVOICE;
         case CreditNote credit -> PaperKind.CREDIT_NOTE;
         case RepairQuote quote -> PaperKind.REPAIR_QUOTE;
         };
@@ -141,6 +143,7 @@ public final class PaperFacts {
         case RepairQuote quote -> serials(Stream.of(quote.machine()));
         case CombinedInvoice invoice -> serials(invoice.machines().map(MachineReport::machine));
         case InstallmentInvoice payment -> List.of();
+        case StageInvoice part -> serials(Stream.of(part.machine()));
         case CreditNote credit -> List.of();
         };
     }

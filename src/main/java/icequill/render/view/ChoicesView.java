@@ -96,7 +96,7 @@ record ChoicesView(MaintenanceQuote quote, Sentences sentences) {
     private String payments(PlanChoice choice) {
         return choice.payments().isEmpty()
                 ? sentences.word("choice.by-visit")
-                : SameAmounts.counted(choice.payments().stream().map(payment -> amount(payment.amount())).toList());
+                : PriceSpan.counted(choice.payments().stream().map(payment -> amount(payment.amount())).toList());
     }
 
     private String amount(MonetaryAmount amount) {

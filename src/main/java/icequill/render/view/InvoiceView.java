@@ -1,9 +1,15 @@
 package icequill.render.view;
 
 import icequill.document.Invoice;
+import icequill.document.Totals;
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
 import icequill.render.page.Page;
+import icequill.render.page.Texts;
 import icequill.render.words.Sentences;
+import java.util.ArrayList;
 import java.util.List;
+import javax.money.MonetaryAmount;
 
 /** An invoice as texts, ready for {@code invoice.ftlh}. */
 public record InvoiceView(Invoice invoice, Sentences sentences) {
@@ -17,7 +23,33 @@ public record InvoiceView(Invoice invoice, Sentences sentences) {
         InvoiceHead head = new InvoiceHead(invoice, sentences);
         return Page.of(head.letter(facts()), head.due(),
                 new VisitView(invoice.attended(), invoice.machines(), sentences).visited(),
-                ChargesView.of(invoice, invoice.remarks(), head.label(), sentences).charged());
+                advanced(), ChargesView.of(invoice, invoice.remarks(), head.label(), sentences).charged());
+    }
+
+    /** The whole, what was invoiced before of it, and what is left; nothing where nothing was invoiced before. */
+    record Advances(List<Advance> advances) implements Texts {}
+
+    /** @param isLast whether it is what is left */
+    record Advance(String what, String net, String tax, String gross, boolean isLast) implements Texts {}
+
+    private Advances advanced() {
+        List<Advance> rows = new ArrayList<>();
+        invoice.advanced().ifPresent(advanced -> {
+            rows.add(row(sentences.word("advance.whole"), advanced.whole(), false));
+            advanced.bills().forEach(bill -> rows.add(new Advance(
+                    sentences.say(Phrase.of("advance.less", new Fact.Text(bill.number()), new Fact.Day(bill.date()))),
+                    amount(bill.net().negate()), amount(bill.tax().negate()), amount(bill.gross().negate()), false)));
+            rows.add(row(sentences.word("advance.left"), invoice.totals(), true));
+        });
+        return new Advances(List.copyOf(rows));
+    }
+
+    private Advance row(String what, Totals totals, boolean isLast) {
+        return new Advance(what, amount(totals.net()), amount(totals.tax()), amount(totals.gross()), isLast);
+    }
+
+    private String amount(MonetaryAmount amount) {
+        return sentences.formats().amount(amount);
     }
 
     private List<Details.Row> facts() {

@@ -3,9 +3,13 @@ package icequill.render.view;
 import icequill.agreement.Billing;
 import icequill.agreement.Term;
 import icequill.explain.ConstantKey;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** What a plan's price is for, in words: a year, or a term of less. */
+/** What a plan's price is for, in words: a year, or a term of less; and its payments. */
 record PriceSpan(Term term) {
 
     private static final int YEAR = 12;
@@ -24,5 +28,13 @@ record PriceSpan(Term term) {
         return isShort() && billing.filter(Billing.YEARLY::equals).isPresent()
                 ? "once"
                 : billing.map(ConstantKey::of).orElse("per-visit");
+    }
+
+    /** Amounts that are alike are counted: "4 × 171.25". */
+    static String counted(List<String> amounts) {
+        Map<String, Integer> counted = new LinkedHashMap<>();
+        amounts.forEach(amount -> counted.merge(amount, 1, Integer::sum));
+        return counted.entrySet().stream().map(entry -> entry.getValue() + "\u00a0×\u00a0" + entry.getKey())
+                .collect(Collectors.joining(" + "));
     }
 }

@@ -108,7 +108,7 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
                                 sentences.formats().amount(notice.price().price())),
                         price("renewal.difference", sentences.formats().amount(notice.price().difference()))));
         if (isByMonth()) {
-            prices.add(price("renewal.months", SameAmounts.counted(
+            prices.add(price("renewal.months", PriceSpan.counted(
                     notice.months().stream().map(Installment::amount).map(sentences.formats()::amount).toList())));
         }
         return List.copyOf(prices);

@@ -70,7 +70,7 @@ public final class JobPage implements Page, FormPage {
         return page(asked, new TypedFields(asked.fields(), problems));
     }
 
-    private static Answer page(Asked asked, TypedFields typed) {
+    static Answer page(Asked asked, TypedFields typed) {
         return Answer.of(JobOffice.of(asked.book()).job(asked.part("number")),
                 job -> new Answer.Shown("job", new Shown(job, typed), job));
     }
