@@ -56,7 +56,7 @@ class ArchitectureTest {
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "account", "work",
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
-            "papers", "days", "life.quote", "life.job", "life.call", "life.repair");
+            "papers", "days", "life.quote", "life.job", "life.call", "life.repair", "life.agreement");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
             "forecast.fit",
@@ -128,6 +128,8 @@ class ArchitectureTest {
         room(arrows, "days", "plans request pricer rates agreement party");
         room(arrows, "life.quote", "");
         room(arrows, "life.job", "");
+        // agreement, because its terms say when it may end
+        room(arrows, "life.agreement", "agreement");
         // work, because a call is a visit's reason and its order; money, because who allows more says how much
         room(arrows, "life.call", "work money");
         room(arrows, "files.disk", "files.yaml");
@@ -167,8 +169,10 @@ class ArchitectureTest {
                 "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.pricing files.disk party explain");
         room(arrows, "ledger",
                 "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.pricing files.disk");
+        room(arrows, "shop.steps", "ledger.entries ledger.store life.agreement request agreement money");
+        // shop.steps, because an agreement is read as it is after what happened to it
         room(arrows, "shop",
-                "ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"
+                "shop.steps ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"
                         + " files.paper files.yaml files.disk papers outlook plans visits request document"
                         + " life.call forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
         // tax, because it is parts of a taxed price that are billed before a job is done
@@ -200,6 +204,7 @@ class ArchitectureTest {
                         + " files.yaml document party explain money shop.life");
         room(arrows, "answer.job",
                 "answer life.job life.quote life.repair ledger.papers document party explain money shop.life tax");
+        room(arrows, "answer.agreement", "answer life.agreement render.words files.answer agreement explain");
         // outlook and plans, because a quote that is worked out is told with what is expected of calls
         room(arrows, "answer.quote",
                 "answer.amounts answer.forecast answer.price answer.shown answer ledger.papers render.words files.answer"
@@ -239,6 +244,10 @@ class ArchitectureTest {
         room(arrows, "office.days",
                 "office.care answer.days answer.site shop ledger ledger.entries files.form render.words days plans request rates"
                         + " agreement party");
+        // office.care, because it knows the sentences of a reader
+        room(arrows, "office.agreement",
+                "office.care office.billing answer.agreement answer shop shop.steps ledger ledger.papers ledger.entries"
+                        + " life.agreement render.words plans request document agreement work party explain money");
         room(arrows, "office.demo",
                 "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money office.quoting life.job life.quote");
@@ -252,6 +261,7 @@ class ArchitectureTest {
                         + " answer.history answer.price request shop explain");
         room(arrows, "web.call",
                 "web.page office.call office.care office.register answer.call answer.register explain");
+        room(arrows, "web.agreement", "web.page office.agreement answer.agreement life.agreement explain");
         // render.view, because ways of care are drawn as on their papers; files.yaml, because it knows the languages there are words for
         room(arrows, "web.offer", "web.page office.quoting office.care office.billing office.register answer.quote"
                 + " answer.job life.quote life.job agreement document"
@@ -263,7 +273,7 @@ class ArchitectureTest {
                 "web.page web.door office office.asking office.billing office.care office.register answer answer.paper"
                         + " answer.price answer.today files.disk shop party");
         room(arrows, "web",
-                "web.offer web.run web.days web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
+                "web.agreement web.offer web.run web.days web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
                         + " office.register answer answer.call answer.history answer.job answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
                         + " files.disk shop request explain office");
         // files.yaml, because --lang takes any language that there are words for
@@ -278,7 +288,7 @@ class ArchitectureTest {
                         + " life.job explain tax");
         room(arrows, "cli.offer",
                 "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request"
-                        + " life.quote agreement explain answer.register");
+                        + " life.quote agreement explain answer.register office.agreement answer.agreement life.agreement");
         room(arrows, "cli.billing",
                 "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");
         room(arrows, "cli.book",

@@ -84,6 +84,58 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
                 earlier.allGivenBack());
     }
 
+    /**
+     * From which payments an amount goes back where the agreement ends early: first from those that fall due by then and are still to be
+     * billed, then from those that were invoiced, the latest first in each.
+     *
+     * @param amount before tax, at most what the payments by the last day come to
+     */
+    public List<GivenBack> givingBack(MonetaryAmount amount, LocalDate lastDay, Invoiced all) {
+        List<Installment> kept = kept(lastDay, all.withinTerm());
+        List<Installment> open = kept.stream().filter(payment -> !all.has(payment)).toList();
+        List<GivenBack> less = further(open, amount);
+        MonetaryAmount rest = less.stream().map(GivenBack::amount).reduce(amount, MonetaryAmount::subtract);
+        return Stream.concat(less.stream(), further(kept.stream().filter(all::has).toList(), rest).stream()).toList();
+    }
+
+    /** What the payments that fall due by a day, or were billed before it, come to, less what was given back of them. */
+    public MonetaryAmount paidBy(LocalDate lastDay, Invoiced all, CurrencyUnit currency) {
+        return Amounts.sum(kept(lastDay, all.withinTerm()).stream()
+                .map(payment -> payment.amount().subtract(givenBack(payment))).toList(), currency);
+    }
+
+    private List<Installment> kept(LocalDate lastDay, Invoiced invoiced) {
+        return asInvoiced(payments, invoiced, lastDay).stream()
+                .filter(payment -> invoiced.has(payment) || !payment.due().isAfter(lastDay)).toList();
+    }
+
+    /**
+     * How the payments stand where the agreement ends early: none after the last day asks for anything, and one that is still to be billed
+     * asks for so much less as goes back of it.
+     *
+     * @param back of payments by the last day
+     */
+    public PaymentChange ended(LocalDate lastDay, List<GivenBack> back, Invoiced all) {
+        Invoiced invoiced = all.withinTerm();
+        List<Installment> left = asInvoiced(payments, invoiced, lastDay).stream()
+                .map(payment -> invoiced.has(payment) ? payment : ending(payment, lastDay, back)).toList();
+        return new PaymentChange(left,
+                back.stream().filter(part -> invoiced.nets().containsKey(part.payment())).toList(),
+                allGivenBack());
+    }
+
+    private static Installment ending(Installment payment, LocalDate lastDay, List<GivenBack> back) {
+        MonetaryAmount less = payment.due().isAfter(lastDay)
+                ? payment.amount()
+                : Amounts.sum(back.stream().filter(part -> part.payment() == payment.number()).map(GivenBack::amount)
+                        .toList(), payment.amount().getCurrency());
+        return less.isZero()
+                ? payment
+                : new Installment(payment.number(), payment.due(), payment.amount().subtract(less),
+                        Explanation.of(Figure.price(payment.amount(), "").minus(Figure.price(less, "")),
+                                Phrase.of("reason.ended-on", new Fact.Day(lastDay))));
+    }
+
     private static List<Installment> asInvoiced(List<Installment> before, Invoiced invoiced, LocalDate day) {
         TreeMap<Integer, Installment> known = new TreeMap<>();
         before.forEach(payment -> known.put(payment.number(), payment));

@@ -30,6 +30,11 @@ public final class Amounts {
         return other.isGreaterThan(one) ? other : one;
     }
 
+    /** The smaller of two amounts of one currency. */
+    public static MonetaryAmount smaller(MonetaryAmount one, MonetaryAmount other) {
+        return other.isLessThan(one) ? other : one;
+    }
+
     /**
      * Adds up; nothing makes zero.
      *

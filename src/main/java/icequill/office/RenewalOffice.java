@@ -64,7 +64,7 @@ public final class RenewalOffice {
         Problems unread = new Problems();
         List<Row> rows = entries.stream().flatMap(entry -> {
             ShopFolder shop = BookForms.shop(book);
-            Optional<AgreementRequest> request = shop.contents().agreement(BookForms.form(entry));
+            Optional<AgreementRequest> request = shop.agreement(BookForms.form(entry));
             Optional<Site> site = request.flatMap(found -> shop.site(found.scope().site(), found.scope().place()));
             unread.addAll(shop.problems());
             return request.filter(found -> goesOn(found, from, until)).stream()
@@ -80,7 +80,8 @@ public final class RenewalOffice {
 
     private static boolean goesOn(AgreementRequest request, LocalDate from, LocalDate until) {
         LocalDate last = request.renewal().terms().term().lastDay();
-        return request.accepted().isPresent() && request.endingNotice().isEmpty() && !last.isBefore(from)
+        return request.accepted().isPresent() && request.endingNotice().isEmpty()
+                && !request.isPastEnd(last.plusDays(1)) && !last.isBefore(from)
                 && !last.isAfter(until);
     }
 

@@ -39,7 +39,7 @@ public record InstallmentAssembly(WholeAgreement hand, BillTo billTo) {
      * The invoice of a payment.
      *
      * @param number of the payment, from 1
-     * @return a problem when there is no such payment, or when changes have left nothing of it to ask for
+     * @return a problem when there is no such payment, or when changes, or its end, have left nothing of it to ask for
      */
     public Validated<InstallmentInvoice> invoice(int number, PaperOptions options) {
         Optional<Installment> payment = hand.payments().stream().filter(one -> one.number() == number).findFirst();
@@ -50,7 +50,7 @@ public record InstallmentAssembly(WholeAgreement hand, BillTo billTo) {
         }
         if (!hand.isPayable(payment.get())) {
             return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
-                    "nothing of installment " + number + " is left after the changes",
+                    "nothing of installment " + number + " is left to be billed",
                     "a payment that asks for something"));
         }
         return Validated.valid(invoice(payment.get(), options));
@@ -144,14 +144,19 @@ public record InstallmentAssembly(WholeAgreement hand, BillTo billTo) {
 
     /**
      * The day before the next payment falls due; the last one is for the rest of the term. One for a visit is for its day, one for a month
-     * in which the site is open for that month.
+     * in which the site is open for that month; none for days after an early end.
      */
     private LocalDate until(Installment payment) {
         Optional<Billing> billing = hand.request().scope().billing();
         if (billing.isEmpty()) {
             return payment.due();
         }
-        if (billing.get() == Billing.OPEN_MONTHS || MonthByMonth.isAfterTerm(payment.number())) {
+        LocalDate until = untilNext(payment, billing.get());
+        return hand.request().isPastEnd(until) ? hand.request().ended().orElseThrow().lastDay() : until;
+    }
+
+    private LocalDate untilNext(Installment payment, Billing billing) {
+        if (billing == Billing.OPEN_MONTHS || MonthByMonth.isAfterTerm(payment.number())) {
             return hand.request().termUntil(payment.due()).lastOfMonth(payment.due());
         }
         List<LocalDate> later = hand.termPayments().stream().map(Installment::due)

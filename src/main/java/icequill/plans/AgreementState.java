@@ -34,6 +34,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
@@ -68,9 +69,19 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
                 .map(known -> new AgreementState(first, pricing, request, plan, known, List.of(),
                         PaymentChange.none(plan.payments(yearPrice(request, plan))), day)));
         for (LocalDate change : all.days()) {
-            hand = hand.then(before -> before.on(change, all.on(site, change)));
+            if (!request.isPastEnd(change)) {
+                hand = hand.then(before -> before.on(change, all.on(site, change)));
+            }
         }
-        return hand;
+        return hand.map(AgreementState::ended);
+    }
+
+    /** The same where a notice ends it early. */
+    private AgreementState ended() {
+        return request.ended().map(early -> new AgreementState(setting, pricing, request, plan, invoiced, changes,
+                changed.ended(early.lastDay(), early.givenBack().getOrDefault(request.scope().site(), List.of()),
+                        invoiced),
+                day)).orElse(this);
     }
 
     /** The same with what changes on a day, here or elsewhere. */
@@ -181,23 +192,29 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
 
     /** What is paid ahead, with the visits that are due by a day taken for done. */
     public Prepaid prepaid(LocalDate done) {
+        return prepaid(visit -> !visit.date().isAfter(done));
+    }
+
+    /** The same with the visits that were done. */
+    Prepaid prepaid(Predicate<PlannedVisit> done) {
         List<Prepaid.Part> parts = new ArrayList<>();
         parts.add(new Prepaid.Part(plan.termPrice(yearPrice()), plan.term().start()));
         changes.forEach(change -> parts.add(new Prepaid.Part(change.price().amount(), change.price().from())));
         return new Prepaid(plan.term(), parts, plan.visits().stream().filter(slot -> isDue(slot.visit()))
                 .map(slot -> new Prepaid.VisitShare(slot.visit().date(), slot.priced().net(),
-                        !slot.visit().date().isAfter(done)))
+                        done.test(slot.visit())))
                 .toList());
     }
 
-    /** Whether the site is part of the agreement on the day of a visit. */
+    /** Whether the site is part of the agreement on the day of a visit, however the agreement ends. */
     private boolean isDue(PlannedVisit visit) {
         return request.part().filter(part -> !part.contains(visit.date())).isEmpty();
     }
 
     /** The visits of the term that fall into the days on which the site is part of the agreement. */
     public VisitCalendar calendar() {
-        return new VisitCalendar(plan.calendar().visits().stream().filter(this::isDue).toList(),
+        return new VisitCalendar(plan.calendar().visits().stream().filter(this::isDue)
+                .filter(visit -> !request.isPastEnd(visit.date())).toList(),
                 plan.calendar().leftOut());
     }
 
@@ -222,8 +239,8 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
     /** Those of the term, as they are after all changes, and those of months after it up to the next one. */
     public List<Installment> payments() {
         return Stream.concat(termPayments().stream(), request.byMonth().stream()
-                .flatMap(months -> months.payments(day.plusMonths(1), goingOnPrice().price(), paidMonths()).stream()))
-                .toList();
+                .flatMap(months -> months.payments(day.plusMonths(1), goingOnPrice().price(), paidMonths()).stream())
+                .filter(payment -> !request.isPastEnd(payment.due()))).toList();
     }
 
     /** The first twelve months after the term for a year's price; empty where it does not go on by the month. */

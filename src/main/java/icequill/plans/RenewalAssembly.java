@@ -57,9 +57,14 @@ public record RenewalAssembly(WholeAgreement hand, BillTo billTo, Optional<Notic
         return problems.or(() -> notice(options, prices.orElseThrow(), late));
     }
 
-    /** That it ends with its term, by the notice that was given. */
+    /** That it does not go on after its term, since somebody ended it. */
     private Optional<Problem> ended() {
         LocalDate last = renewal().terms().term().lastDay();
+        if (hand.request().isPastEnd(last.plusDays(1))) {
+            return Optional.of(new Problem(Code.NOT_ALLOWED, hand.request().scope().place(),
+                    "it ends on " + hand.request().ended().orElseThrow().lastDay() + " and does not go on",
+                    "an agreement that goes on"));
+        }
         return hand.request().endingNotice()
                 .map(day -> new Problem(Code.NOT_ALLOWED, hand.request().scope().place(),
                         "notice was given on " + day + ": it ends on " + last + " and does not go on",

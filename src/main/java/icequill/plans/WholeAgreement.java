@@ -147,7 +147,7 @@ public record WholeAgreement(List<AgreementState> sites) {
 
     /** What was invoiced at all sites together; empty where no change makes it matter. */
     public Optional<Invoiced> known() {
-        if (request().sites().stream().allMatch(site -> site.changes().isEmpty()
+        if (request().ended().isEmpty() && request().sites().stream().allMatch(site -> site.changes().isEmpty()
                 && site.part().filter(part -> part.from().or(part::until).isPresent()).isEmpty())) {
             return Optional.empty();
         }

@@ -3,6 +3,7 @@ package icequill.request;
 import icequill.agreement.Acceptance;
 import icequill.agreement.GoingOn;
 import icequill.agreement.MonthByMonth;
+import icequill.agreement.PaymentChange;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalTerms;
 import icequill.agreement.Term;
@@ -32,10 +33,22 @@ import javax.money.MonetaryAmount;
  * @param purchaseOrder that stands for all that the agreement bills
  * @param part present where this is one of several sites
  * @param further the other sites of it; each has none itself
+ * @param ended present where a notice ends it before it would end by itself
  */
 public record AgreementRequest(String number, PlanScope scope, Visit.Named tier, LocalDate priced,
         Optional<Acceptance> accepted, Optional<Agreed> agreed, int cancelDays, Renewal renewal, List<Change> changes,
-        Optional<String> purchaseOrder, Optional<Part> part, List<AgreementRequest> further) {
+        Optional<String> purchaseOrder, Optional<Part> part, List<AgreementRequest> further, Optional<Ended> ended) {
+
+    /**
+     * How it ends early.
+     *
+     * @param givenBack of which payments, by the id of the site; empty where nothing goes back
+     */
+    public record Ended(LocalDate lastDay, Map<String, List<PaymentChange.GivenBack>> givenBack) {
+        public Ended {
+            givenBack = Map.copyOf(givenBack);
+        }
+    }
 
     /**
      * One of several sites.
@@ -102,6 +115,17 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
         further = List.copyOf(further);
     }
 
+    /** The same as somebody ended it. */
+    public AgreementRequest ending(Ended early) {
+        return new AgreementRequest(number, scope, tier, priced, accepted, agreed, cancelDays, renewal, changes,
+                purchaseOrder, part, further.stream().map(site -> site.ending(early)).toList(), Optional.of(early));
+    }
+
+    /** Whether a day is after its last one, where somebody ended it early. */
+    public boolean isPastEnd(LocalDate day) {
+        return ended.filter(early -> day.isAfter(early.lastDay())).isPresent();
+    }
+
     /** Its sites one by one, this one first. */
     public List<AgreementRequest> sites() {
         return Stream.concat(Stream.of(this), further.stream()).toList();
@@ -109,7 +133,7 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
 
     /** The machines of its site that are looked after on a day, by id; none while the site is not part of it. */
     public Set<String> machines(Site site, LocalDate day) {
-        if (part.filter(known -> !known.contains(day)).isPresent()) {
+        if (part.filter(known -> !known.contains(day)).isPresent() || isPastEnd(day)) {
             return Set.of();
         }
         Set<String> ids = new LinkedHashSet<>(scope.machines().isEmpty()
@@ -139,12 +163,13 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
     /** Whether it was accepted by a day of its term, or of the months that it goes on for. */
     public boolean isInForce(LocalDate day) {
         return accepted.filter(found -> !found.date().isAfter(day)).isPresent()
-                && part.filter(known -> !known.contains(day)).isEmpty()
+                && part.filter(known -> !known.contains(day)).isEmpty() && !isPastEnd(day)
                 && (scope.term().contains(day) || byMonth().filter(months -> months.contains(day)).isPresent());
     }
 
     /** The term, with the months after it that begin by a day. */
     public Term termUntil(LocalDate day) {
-        return byMonth().map(months -> months.until(day)).orElse(scope.term());
+        LocalDate last = ended.map(Ended::lastDay).filter(day::isAfter).orElse(day);
+        return byMonth().map(months -> months.until(last)).orElse(scope.term());
     }
 }

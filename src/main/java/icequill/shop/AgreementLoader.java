@@ -41,7 +41,7 @@ public record AgreementLoader(ShopFolder folder, BiFunction<AgreementRequest, St
 
     /** The agreement as far as it could be worked out; empty where something is missing, which was reported. */
     public Optional<WholeAgreement> read(Form form, LocalDate day, Problems problems) {
-        Optional<AgreementRequest> request = folder.contents().agreement(form);
+        Optional<AgreementRequest> request = folder.agreement(form);
         List<WholeAgreement.Priced> sites = request.stream().flatMap(found -> found.sites().stream())
                 .flatMap(site -> priced(site, day, problems).stream()).toList();
         if (request.isEmpty() || sites.size() < request.get().sites().size() || !folder.problems().isEmpty()) {

@@ -24,7 +24,7 @@ public record AgreementsInForce(ShopFolder folder) {
     /** The same as they were asked for, of several sites that of this one. */
     public Stream<AgreementRequest> requests(Site site, LocalDate day) {
         return folder.agreementsAt(site.id()).stream()
-                .flatMap(form -> folder.contents().agreement(form).stream()
+                .flatMap(form -> folder.agreement(form).stream()
                         .flatMap(request -> request.sites().stream())
                         .filter(request -> request.part().isEmpty() || request.scope().site().equals(site.id()))
                         .filter(request -> request.isInForce(day)).findFirst().stream());

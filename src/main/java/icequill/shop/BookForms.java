@@ -18,6 +18,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
+import icequill.shop.steps.AgreementSteps;
 import icequill.work.PurchaseOrder;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -88,6 +89,17 @@ public final class BookForms implements FormSource {
                 agreementsAt(reading, site).stream().filter(entry -> !entry.isForgotten()).map(BookForms::form)
                         .toList()),
                 List.of());
+    }
+
+    @Override
+    public Validated<AgreementSteps> stepsOf(String agreement) {
+        return asked("what happened to agreement " + agreement, reading -> Validated.valid(steps(reading, agreement)),
+                new AgreementSteps(agreement, List.of()));
+    }
+
+    /** What happened to an agreement, by its number. */
+    public static AgreementSteps steps(Reading reading, String agreement) {
+        return new AgreementSteps(agreement, reading.entries().steps(AgreementSteps.KIND, agreement));
     }
 
     @Override

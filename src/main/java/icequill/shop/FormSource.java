@@ -5,6 +5,7 @@ import icequill.files.form.FormKind;
 import icequill.files.form.StoredForms;
 import icequill.party.Customer;
 import icequill.problem.Validated;
+import icequill.shop.steps.AgreementSteps;
 import icequill.work.PurchaseOrder;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +31,9 @@ public interface FormSource {
 
     /** Of one site, by id. */
     Validated<List<Form>> agreementsAt(String site);
+
+    /** What happened to an agreement since it was accepted, by its number. */
+    Validated<AgreementSteps> stepsOf(String agreement);
 
     /** What was sold ahead at a site and billed, by the site's id, the oldest first. */
     Validated<List<SoldAhead>> soldAhead(String site);

@@ -15,6 +15,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import icequill.shop.steps.AgreementSteps;
 import icequill.work.PurchaseOrder;
 import java.time.Instant;
 import java.util.List;
@@ -87,6 +88,12 @@ public record PastForms(PastEntries then, Reading open, Instant issued) implemen
     public Validated<List<Form>> agreementsAt(String site) {
         return Validated.valid(Stream.concat(agreements().filter(entry -> entry.site().equals(site)),
                 BookForms.overSeveral(agreements().toList(), site)).distinct().map(BookForms::form).toList());
+    }
+
+    @Override
+    public Validated<AgreementSteps> stepsOf(String agreement) {
+        return Validated.valid(new AgreementSteps(agreement,
+                open.entries().stepsBefore(AgreementSteps.KIND, agreement, issued)));
     }
 
     @Override

@@ -151,7 +151,8 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
                 }))));
     }
 
-    private ShopBook within(Transaction transaction) {
+    /** The same shop, all that is done with whose book belongs to a transaction. */
+    public ShopBook within(Transaction transaction) {
         return new ShopBook(folder, settings, rates, clock, held, Optional.of(transaction), given);
     }
 

@@ -20,6 +20,7 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.RateSchedule;
+import icequill.request.AgreementRequest;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxRules;
 import icequill.work.PurchaseOrder;
@@ -167,6 +168,12 @@ public final class ShopFolder {
     /** What forms say, by their kinds; what is wrong with them is collected here too. */
     public FormContents contents() {
         return new FormContents(settings.shop(), problems);
+    }
+
+    /** Reads an agreement as it is after all that happened to it; empty also while the shop has problems. */
+    public Optional<AgreementRequest> agreement(Form form) {
+        return contents().agreement(form).flatMap(request -> problems.take(book.stepsOf(request.number()))
+                .map(steps -> steps.after(request, shop().orElseThrow().currency())));
     }
 
     /** For sites and machines that stand in no file; what is wrong with them is collected here too. */

@@ -1,6 +1,9 @@
 package icequill.web;
 
 import icequill.office.quoting.QuotedPaper;
+import icequill.web.agreement.AgreementEnd;
+import icequill.web.agreement.AgreementPage;
+import icequill.web.agreement.AgreementRefusal;
 import icequill.web.call.CallEntryPage;
 import icequill.web.call.CallPage;
 import icequill.web.call.CallStep;
@@ -80,6 +83,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         back("/visits/{visit}", "/issue", "/approve");
         calls();
         quotes();
+        agreements();
         get("/papers", new PapersPage());
         get("/papers/{number}", new PaperPage());
         get("/papers/{number}/pdf", PaperFilePage.ISSUED);
@@ -156,6 +160,16 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         post("/jobs/{number}/stage", new JobStageForm());
         get("/quotes/{number}/comparison", asked -> QuotePage.sheet(asked, QuotedPaper.COMPARISON));
         get("/quotes/{number}/brushing", asked -> QuotePage.sheet(asked, QuotedPaper.BRUSHING));
+    }
+
+    private void agreements() {
+        get("/agreements/{number}", new AgreementPage());
+        AgreementEnd end = new AgreementEnd();
+        get("/agreements/{number}/end", end);
+        post("/agreements/{number}/end", end);
+        AgreementRefusal refusal = new AgreementRefusal();
+        get("/agreements/{number}/refuse", refusal);
+        post("/agreements/{number}/refuse", refusal);
     }
 
     private void visits() {

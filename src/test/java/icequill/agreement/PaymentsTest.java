@@ -87,6 +87,32 @@ class PaymentsTest {
                 Set.of()))).isEqualTo("250.00 250.00 250.00 250.00");
     }
 
+    /**
+     * By hand: 250.00 four times, of which three are due by the end of September. Of 400.00 the third, which is not billed, asks for 250.00
+     * less, and the invoice of the second gives back 150.00; once that is done, nothing changes. The fourth is never asked for.
+     */
+    @Test
+    void ended_givesBackFromWhatIsToBeBilledFirst_thenTheLatestInvoices() {
+        PaymentChange before = PaymentChange.none(Installments.of(YEAR, usd("1000"), Billing.QUARTERLY, Set.of()));
+        Invoiced two = new Invoiced(Map.of(1, usd("250"), 2, usd("250")));
+        LocalDate last = LocalDate.of(2026, 9, 30);
+
+        List<PaymentChange.GivenBack> back = before.givingBack(usd("400"), last, two);
+        PaymentChange ended = before.ended(last, back, two);
+
+        assertThat(before.paidBy(last, two, USD)).isEqualTo(usd("750"));
+        assertThat(back).containsExactly(new PaymentChange.GivenBack(3, usd("250")),
+                new PaymentChange.GivenBack(2, usd("150")));
+        assertThat(amounts(ended.payments())).isEqualTo("250.00 250.00 0.00 0.00");
+        assertThat(ended.payments()).extracting(ended::givenBack).containsExactly(usd("0"), usd("150"), usd("0"),
+                usd("0"));
+        assertThat(ended.payments()).allSatisfy(payment -> assertThat(HowReader.evaluate(payment.how().text(USD)))
+                .isEqualByComparingTo(Amounts.number(payment.amount())));
+        // the second given back in whole, to be billed anew: at 100.00
+        assertThat(amounts(before.ended(last, back, new Invoiced(Map.of(1, usd("250")))).payments()))
+                .isEqualTo("250.00 100.00 0.00 0.00");
+    }
+
     /** By hand: a month of the term from the 31st runs from 28 February to 30 March. */
     @ParameterizedTest
     @CsvSource({"2026-01-31, 2026-02-27", "2026-02-27, 2026-02-27", "2026-02-28, 2026-03-30", "2026-12-31, 2027-01-30"})

@@ -96,7 +96,7 @@ class CreditPartTest {
 
         assertThat(shop.json("agreement", "next", AGREEMENT).has("installment")).isFalse();
         assertThat(shop.problems("invoice", "issue", AGREEMENT, "--installment", "4", "--date", "2026-12-03"))
-                .singleElement().asString().contains("nothing of installment 4 is left after the changes");
+                .singleElement().asString().contains("nothing of installment 4 is left to be billed");
     }
 
     /**

@@ -64,7 +64,7 @@ public final class AgreementReader {
         AgreementRequest first = all.getFirst();
         return new AgreementRequest(first.number(), first.scope(), first.tier(), first.priced(), first.accepted(),
                 first.agreed(), first.cancelDays(), first.renewal(), first.changes(), first.purchaseOrder(),
-                first.part(), all.subList(1, all.size()));
+                first.part(), all.subList(1, all.size()), Optional.empty());
     }
 
     /** What several sites must not have. */
@@ -130,7 +130,7 @@ public final class AgreementReader {
                 .flatMap(next -> fields.text("number").map(number -> new AgreementRequest(number, scope,
                         new Visit.Named(tier, fields.place("tier")), day, accepted, agreed,
                         fields.integer("cancelDays").orElse(USUAL_NOTICE), next, changes,
-                        fields.text("purchaseOrder"), part, List.of())))));
+                        fields.text("purchaseOrder"), part, List.of(), Optional.empty())))));
     }
 
     private Optional<AgreementRequest.Agreed> agreed(Fields site) {

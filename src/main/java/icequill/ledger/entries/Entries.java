@@ -4,6 +4,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
@@ -170,6 +171,11 @@ public final class Entries {
     /** What happened to one quote, agreement, call, job or claim, in its order. */
     public List<LifeStep> steps(String kind, String id) {
         return new LifeRows(handle).of(kind, id);
+    }
+
+    /** The same as far as it was noted before a moment. */
+    public List<LifeStep> stepsBefore(String kind, String id, Instant moment) {
+        return new LifeRows(handle).before(kind, id, moment);
     }
 
     /** What happened last to each of a kind, by id. */

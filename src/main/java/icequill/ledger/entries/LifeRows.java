@@ -43,6 +43,11 @@ record LifeRows(Handle handle) {
                 .bind("id", id).mapTo(Row.class).map(Row::step).list();
     }
 
+    List<LifeStep> before(String kind, String id, Instant moment) {
+        return handle.createQuery(SELECT + "WHERE kind = :kind AND id = :id AND noted_at < :moment" + ORDER)
+                .bind("kind", kind).bind("id", id).bind("moment", moment).mapTo(Row.class).map(Row::step).list();
+    }
+
     List<LifeStep> all(String kind) {
         return handle.createQuery(SELECT + "WHERE kind = :kind" + ORDER).bind("kind", kind).mapTo(Row.class)
                 .map(Row::step).list();

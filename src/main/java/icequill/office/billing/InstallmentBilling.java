@@ -85,17 +85,13 @@ public final class InstallmentBilling {
                 .found().orElse(List.of());
     }
 
-    /** Days of visits that were done at the site without being asked for, in the term and a month before, where such visits are paid. */
+    /** Days of visits that may be those of the calendar, where such visits are paid. */
     private static List<LocalDate> done(Reading open, WholeAgreement hand) {
         if (hand.request().scope().billing().isPresent()) {
             return List.of();
         }
-        Set<String> calls = open.entries().calls().keySet();
-        Set<String> withdrawn = open.entries().withdrawals().keySet();
-        LocalDate first = hand.request().scope().term().start().minusMonths(1);
-        return open.entries().visitsAt(hand.site().id()).stream()
-                .filter(visit -> !visit.isPlanned() && !calls.contains(visit.id()) && !withdrawn.contains(visit.id()))
-                .map(visit -> visit.began().toLocalDate()).filter(day -> !day.isBefore(first)).toList();
+        return SlotVisits.done(open, hand, hand.site().id()).stream().map(visit -> visit.began().toLocalDate())
+                .toList();
     }
 
     private static One one(AgreementEntry entry, WholeAgreement hand, Installment payment) {

@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
@@ -80,6 +81,14 @@ public final class StandingInvoices {
                 .filter(paper -> !paper.isGivenBackBy(book.papers().creditsOf(paper.number()).stream()
                         .filter(credit -> credit.issuedAt().isBefore(moment)).toList()))),
                 agreement, site);
+    }
+
+    /** The numbers of the invoices of an agreement's payments that stand, by payment. */
+    public static Map<Integer, String> byPayment(Reading book, String agreement) {
+        Map<Integer, String> numbers = new TreeMap<>();
+        payments(book, agreement)
+                .forEach(invoice -> numbers.put(invoice.payment(), invoice.number().orElseThrow()));
+        return numbers;
     }
 
     private static Stream<InstallmentInvoice> invoices(Reading book, Stream<IssuedPaper> papers) {

@@ -63,7 +63,7 @@ public final class ShowOffice {
             return Validated.valid(paper(open, exact.get()));
         }
         EntriesByName entries = new EntriesByName(open);
-        List<EntrySheet> named = entries.of(name).stream().filter(entry -> what.hasEntry(entry.kind())).toList();
+        List<EntrySheet> named = what == Shows.ANYTHING ? entries.of(name) : List.of();
         Optional<String> visit = open.entries().visit(name).found().map(VisitEntry::id)
                 .filter(id -> what.hasVisits());
         if (!named.isEmpty() || visit.isPresent()) {
@@ -83,7 +83,7 @@ public final class ShowOffice {
         Optional<Problem> merged = what == Shows.ANYTHING ? entries.merged(name) : Optional.empty();
         return merged.orElseGet(() -> what.hasEntries()
                 ? UnknownName.name(what.words() + (what == Shows.ANYTHING ? " called" : ""), name,
-                        entries.known(what::hasEntry, what.hasVisits()), PaperNumbers.FIND)
+                        entries.known(kind -> what == Shows.ANYTHING, what.hasVisits()), PaperNumbers.FIND)
                 : UnknownName.name(what.words(), name, List.of(), PaperNumbers.FIND));
     }
 

@@ -16,9 +16,7 @@ public enum Shows {
     /** A quote of either kind. */
     QUOTE("quote"),
     /** A visit. */
-    VISIT("visit"),
-    /** An agreement. */
-    AGREEMENT("agreement");
+    VISIT("visit");
 
     private final String words;
 
@@ -36,18 +34,13 @@ public enum Shows {
         case INVOICE -> kind == PaperKind.INVOICE;
         case CREDIT -> kind == PaperKind.CREDIT_NOTE;
         case QUOTE -> kind == PaperKind.MAINTENANCE_QUOTE || kind == PaperKind.REPAIR_QUOTE;
-        case VISIT, AGREEMENT -> false;
+        case VISIT -> false;
         };
     }
 
     /** Whether entries are meant at all. */
     boolean hasEntries() {
-        return this == ANYTHING || this == VISIT || this == AGREEMENT;
-    }
-
-    /** Whether entries of a kind are meant, as their sheets name it. */
-    boolean hasEntry(String kind) {
-        return this == ANYTHING || (this == AGREEMENT && kind.equals("agreement"));
+        return this == ANYTHING || this == VISIT;
     }
 
     boolean hasVisits() {

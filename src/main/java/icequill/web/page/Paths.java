@@ -24,6 +24,11 @@ public final class Paths {
         return "/calls/" + part(id);
     }
 
+    /** An agreement, by its number. */
+    public static String agreement(String number) {
+        return "/agreements/" + part(number);
+    }
+
     /** A site, by its id. */
     public static String site(String id) {
         return "/sites/" + part(id);

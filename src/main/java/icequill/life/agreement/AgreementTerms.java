@@ -1,0 +1,49 @@
+package icequill.life.agreement;
+
+import icequill.agreement.GoingOn;
+import icequill.agreement.MonthByMonth;
+import icequill.agreement.RenewalTerms;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * By what an agreement may be ended.
+ *
+ * @param cancelDays of notice within the term, from 0; after it, where it goes on by the month, those of the renewal hold
+ */
+public record AgreementTerms(RenewalTerms renewal, int cancelDays) {
+
+    LocalDate start() {
+        return renewal.term().start();
+    }
+
+    /** The last day of the term; empty where it goes on by the month after it. */
+    Optional<LocalDate> termEnd() {
+        return isByMonth() ? Optional.empty() : Optional.of(renewal.term().lastDay());
+    }
+
+    private boolean isByMonth() {
+        return renewal.goingOn() == GoingOn.BY_MONTH;
+    }
+
+    /**
+     * The first day that may be the last one after a notice: within the term as many days later; of what goes on by the month, where that
+     * is after the term, the end of a month that leaves the days of notice.
+     *
+     * @param received the day of the notice
+     */
+    public LocalDate earliestEnd(LocalDate received) {
+        LocalDate within = received.plusDays(cancelDays);
+        return isByMonth() && within.isAfter(renewal.term().lastDay()) ? byMonth(received) : within;
+    }
+
+    private LocalDate byMonth(LocalDate received) {
+        return new MonthByMonth(renewal.term(), renewal.refuseDays(), Optional.of(received)).lastDay().orElseThrow();
+    }
+
+    /** Whether a day of what goes on by the month after its term is the end of one of its months. */
+    boolean isMonthsEnd(LocalDate day) {
+        return !isByMonth() || !day.isAfter(renewal.term().lastDay())
+                || new MonthByMonth(renewal.term(), 0, Optional.of(day)).lastDay().filter(day::equals).isPresent();
+    }
+}

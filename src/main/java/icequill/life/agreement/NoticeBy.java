@@ -1,0 +1,6 @@
+package icequill.life.agreement;
+
+/** Who ends an agreement by notice. */
+public enum NoticeBy {
+    CUSTOMER, SHOP
+}

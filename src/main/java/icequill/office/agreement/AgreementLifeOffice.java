@@ -1,0 +1,95 @@
+package icequill.office.agreement;
+
+import icequill.answer.agreement.AgreementSheet;
+import icequill.answer.agreement.EndingSheet;
+import icequill.life.agreement.AgreementEvent.Refusal;
+import icequill.life.agreement.AgreementState;
+import icequill.office.billing.PendingWrite;
+import icequill.office.care.HistoryOffice;
+import icequill.party.Language;
+import icequill.problem.Place;
+import icequill.problem.Validated;
+import icequill.render.words.Sentences;
+import icequill.shop.BookForms;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopDay;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** The office that sees agreements through their lives: how they stand, and how they end. */
+public final class AgreementLifeOffice {
+
+    private static final Place DAY = new Place("", 0, "day");
+
+    private final ShopBook book;
+    private final Optional<Language> language;
+    private final LocalDate today;
+
+    private AgreementLifeOffice(ShopBook book, Optional<Language> language) {
+        this.book = book;
+        this.language = language;
+        this.today = ShopDay.today(book.folder(), book.clock());
+    }
+
+    /** @param language of the reader; empty for the shop's */
+    public static AgreementLifeOffice of(Path folder, Clock clock, Optional<Language> language) {
+        return of(ShopBook.of(folder, clock), language);
+    }
+
+    /** The same of a shop that is open already. */
+    public static AgreementLifeOffice of(ShopBook book, Optional<Language> language) {
+        return new AgreementLifeOffice(book, language);
+    }
+
+    /**
+     * How an agreement stands.
+     *
+     * @param name its id or number
+     */
+    public Validated<AgreementSheet> show(String name) {
+        return sentences().then(sentences -> HeldAgreement.of(book, name, today)
+                .then(held -> told(book, held, sentences)));
+    }
+
+    /** Ends one by notice, or tries what that comes to: nothing is stored then. */
+    public Validated<EndingSheet> end(String name, NoticeWish wish) {
+        return ShopDay.notAhead(wish.received(), today, DAY).then(day -> sentences()).then(sentences -> {
+            PendingWrite<EndingSheet> pending = new PendingWrite<>(book, open -> {
+                ShopBook within = book.within(open);
+                return HeldAgreement.of(within, name, today).then(held -> held.accepted(wish.seen()))
+                        .then(held -> new EarlyEnding(within, open, today, sentences).of(held, wish))
+                        .map(ending -> new EndingSheet(ending, sentences));
+            });
+            return wish.isTrial() ? pending.tried() : pending.done();
+        });
+    }
+
+    /**
+     * Notes that the customer does not want one to go on after its term.
+     *
+     * @param seen how many of its steps were known to whoever asks; empty where that does not matter
+     */
+    public Validated<AgreementSheet> refuse(String name, Refusal refusal, Optional<Integer> seen) {
+        return ShopDay.notAhead(refusal.day(), today, DAY).then(day -> sentences())
+                .then(sentences -> book.write(open -> {
+                    ShopBook within = book.within(open);
+                    return HeldAgreement.of(within, name, today).then(held -> held.accepted(seen))
+                            .then(held -> AgreementState.step(held.steps().state(), refusal, held.terms())
+                                    .then(after -> {
+                                        open.lifeSteps().add(held.steps().next(refusal, held.entry().site()));
+                                        return HeldAgreement.of(within, name, today);
+                                    }))
+                            .then(held -> told(within, held, sentences));
+                }));
+    }
+
+    private Validated<AgreementSheet> told(ShopBook from, HeldAgreement held, Sentences sentences) {
+        return from.read(open -> Validated.valid(new AgreementTelling(held, open, sentences, today).sheet()));
+    }
+
+    private Validated<Sentences> sentences() {
+        return HistoryOffice.sentences(BookForms.shop(book), language);
+    }
+}

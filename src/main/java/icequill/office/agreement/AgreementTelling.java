@@ -1,0 +1,108 @@
+package icequill.office.agreement;
+
+import icequill.agreement.Installment;
+import icequill.answer.agreement.AgreementAnswer;
+import icequill.answer.agreement.AgreementAnswer.AgreementChange;
+import icequill.answer.agreement.AgreementAnswer.AgreementStep;
+import icequill.answer.agreement.AgreementAnswer.DueVisit;
+import icequill.answer.agreement.AgreementAnswer.OfSite;
+import icequill.answer.agreement.AgreementAnswer.Payment;
+import icequill.answer.agreement.AgreementSheet;
+import icequill.explain.ConstantKey;
+import icequill.ledger.Reading;
+import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.life.agreement.AgreementEvent;
+import icequill.life.agreement.AgreementEvent.Notice;
+import icequill.life.agreement.AgreementEvent.Refusal;
+import icequill.life.agreement.NoticeWay;
+import icequill.office.billing.StandingInvoices;
+import icequill.party.Site;
+import icequill.plans.AgreementState;
+import icequill.render.words.Sentences;
+import icequill.request.AgreementRequest;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Tells an agreement of the book in the language of the reader. */
+record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, LocalDate today) {
+
+    AgreementSheet sheet() {
+        AgreementRequest request = held.request();
+        Site site = held.hand().site();
+        return new AgreementSheet(new AgreementAnswer(request.number(), held.entry().id(), held.stage(today), site.id(),
+                site.name(), open.entries().siteNow(site.id()).found().map(SiteEntry::customer).orElse(""),
+                site.customer().name(), request.tier().id(), sentences.in(held.hand().first().plan().tier().name()),
+                request.scope().term().start(), request.scope().term().lastDay(), request.renewal().terms().goingOn(),
+                held.lastDay(), request.renewal().terms().lastDayToRefuse(), request.cancelDays(),
+                request.purchaseOrder(),
+                held.hand().sites().stream().map(AgreementState::currentYearPrice).reduce((one, more) -> one.add(more))
+                        .orElseThrow(),
+                held.hand().sites().stream().map(this::site).toList(), payments(),
+                held.hand().sites().stream().flatMap(this::visits).sorted(Comparator.comparing(DueVisit::day)).toList(),
+                held.hand().sites().stream().flatMap(AgreementTelling::changes)
+                        .sorted(Comparator.comparing(AgreementChange::from)).toList(),
+                held.steps().events().stream().map(this::step).toList(),
+                open.papers().ofAgreement(request.number()).stream().map(IssuedPaper::number).toList()), sentences);
+    }
+
+    private OfSite site(AgreementState state) {
+        Site site = state.setting().whole();
+        return new OfSite(site.id(), site.name(), List.copyOf(state.request().machines(site, today)));
+    }
+
+    private List<Payment> payments() {
+        Map<Integer, String> billed = StandingInvoices.byPayment(open, held.request().number());
+        return held.hand().payments().stream()
+                .filter(payment -> billed.containsKey(payment.number()) || held.hand().isPayable(payment))
+                .map(payment -> payment(payment, Optional.ofNullable(billed.get(payment.number())))).toList();
+    }
+
+    private Payment payment(Installment payment, Optional<String> invoice) {
+        return new Payment(payment.number(), payment.due(), payment.amount(), held.hand().givenBack(payment.number()),
+                invoice);
+    }
+
+    private Stream<DueVisit> visits(AgreementState state) {
+        Site site = state.setting().whole();
+        Map<LocalDate, String> done = new HashMap<>();
+        held.visits().getOrDefault(site.id(), List.of()).forEach(visit -> state.plan().calendar()
+                .nearest(began(visit)).ifPresent(slot -> done.putIfAbsent(slot.date(), visit.id())));
+        return state.calendar().visits().stream().map(slot -> new DueVisit(slot.date(), site.id(),
+                sentences.in(slot.slot().name()), Optional.ofNullable(done.get(slot.date())),
+                !done.containsKey(slot.date()) && slot.date().isBefore(today)));
+    }
+
+    private static LocalDate began(VisitEntry visit) {
+        return visit.began().toLocalDate();
+    }
+
+    private static Stream<AgreementChange> changes(AgreementState state) {
+        return state.changes().stream().map(change -> new AgreementChange(change.price().from(), change.added(),
+                change.removed(), change.price().amount()));
+    }
+
+    private AgreementStep step(AgreementEvent event) {
+        return switch (event) {
+        case Notice notice -> new AgreementStep(notice.day(), sentences.word(
+                "agreed.noticed-by-" + ConstantKey.of(notice.by()), way(notice.way()), who(notice.who()),
+                sentences.formats().day(notice.lastDay())), notice.words());
+        case Refusal refusal -> new AgreementStep(refusal.day(),
+                sentences.word("agreed.refused", way(refusal.way()), who(refusal.who())), refusal.words());
+        };
+    }
+
+    private String way(NoticeWay way) {
+        return sentences.word("notice-way." + ConstantKey.of(way));
+    }
+
+    private static String who(Optional<String> name) {
+        return name.map(known -> ", " + known).orElse("");
+    }
+}

@@ -1,0 +1,139 @@
+package icequill.shop.steps;
+
+import icequill.agreement.PaymentChange.GivenBack;
+import icequill.ledger.entries.LifeStep;
+import icequill.ledger.store.DamagedRow;
+import icequill.life.agreement.AgreementEvent;
+import icequill.life.agreement.AgreementEvent.Notice;
+import icequill.life.agreement.AgreementEvent.Refusal;
+import icequill.life.agreement.AgreementState;
+import icequill.life.agreement.AgreementTerms;
+import icequill.life.agreement.NoticeBy;
+import icequill.life.agreement.NoticeWay;
+import icequill.money.Amounts;
+import icequill.request.AgreementRequest;
+import icequill.request.AgreementRequest.Ended;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+
+/**
+ * What happened to an agreement since it was accepted.
+ *
+ * @param number of the agreement, by which its steps are called
+ * @param steps in their order
+ */
+public record AgreementSteps(String number, List<LifeStep> steps) {
+
+    /** The kind of these steps. */
+    public static final String KIND = "AGREEMENT";
+
+    private static final String LAST_DAY = "lastDay";
+    private static final String BY = "by";
+    private static final String WAY = "way";
+    private static final String WHO = "who";
+    private static final String WORDS = "words";
+    /** Then the number of a payment and the id of a site: an agreement's payments are few, and ids have no space. */
+    private static final String BACK = "back ";
+
+    private enum Event {
+        NOTICE, REFUSAL
+    }
+
+    public AgreementSteps {
+        steps = List.copyOf(steps);
+    }
+
+    /** By what an agreement may be ended. */
+    public static AgreementTerms terms(AgreementRequest request) {
+        return new AgreementTerms(request.renewal().terms(), request.cancelDays());
+    }
+
+    /** Where it stands. */
+    public AgreementState state() {
+        AgreementState state = new AgreementState.InForce();
+        for (AgreementEvent event : events()) {
+            state = AgreementState.told(state, event).found().orElseThrow(() -> new DamagedRow("agreement "
+                    + number + ": what happened on " + event.day() + " cannot follow what was before it"));
+        }
+        return state;
+    }
+
+    /** What happened, in its order. */
+    public List<AgreementEvent> events() {
+        return steps.stream().map(AgreementSteps::event).toList();
+    }
+
+    /** As it is after what happened to it. */
+    public AgreementRequest after(AgreementRequest request, CurrencyUnit currency) {
+        return switch (state()) {
+        case AgreementState.InForce running -> request;
+        case AgreementState.Refused refused ->
+            request.ending(new Ended(request.renewal().terms().term().lastDay(), Map.of()));
+        case AgreementState.Noticed noticed -> request.ending(new Ended(noticed.notice().lastDay(),
+                steps.stream().filter(step -> event(step).equals(noticed.notice())).findFirst()
+                        .map(step -> givenBack(step, currency)).orElseThrow()));
+        };
+    }
+
+    private static Map<String, List<GivenBack>> givenBack(LifeStep step, CurrencyUnit currency) {
+        Map<String, List<GivenBack>> all = new HashMap<>();
+        step.said().keySet().stream().filter(key -> key.startsWith(BACK)).sorted().forEach(key -> {
+            String[] parts = key.split(" ");
+            all.computeIfAbsent(parts[2], site -> new ArrayList<>())
+                    .add(DamagedRow.made(BACK, () -> new GivenBack(Integer.parseInt(parts[1]),
+                            Amounts.of(new BigDecimal(step.said().get(key)), currency))));
+        });
+        return all;
+    }
+
+    private static AgreementEvent event(LifeStep step) {
+        return switch (DamagedRow.made("event", () -> Event.valueOf(step.event()))) {
+        case NOTICE -> new Notice(step.dated(), lastDay(step), constant(step, BY, NoticeBy.class),
+                constant(step, WAY, NoticeWay.class), step.text(WHO), step.text(WORDS));
+        case REFUSAL -> new Refusal(step.dated(), constant(step, WAY, NoticeWay.class), step.text(WHO),
+                step.text(WORDS));
+        };
+    }
+
+    private static LocalDate lastDay(LifeStep step) {
+        return DamagedRow.made(LAST_DAY, () -> LocalDate.parse(step.text(LAST_DAY).orElse("")));
+    }
+
+    private static <E extends Enum<E>> E constant(LifeStep step, String key, Class<E> type) {
+        return DamagedRow.made(key, () -> Enum.valueOf(type, step.text(key).orElse("")));
+    }
+
+    /**
+     * That somebody ends it, as the step after the last.
+     *
+     * @param site at which it is, the first of several
+     * @param ended what goes back
+     */
+    public LifeStep next(Notice notice, String site, Ended ended) {
+        Map<String, String> said = new HashMap<>(Map.of(LAST_DAY, notice.lastDay().toString(), BY, notice.by().name(),
+                WAY, notice.way().name()));
+        ended.givenBack().forEach((where, parts) -> parts.forEach(
+                part -> said.put(BACK + part.payment() + " " + where, Amounts.plain(part.amount()))));
+        return next(Event.NOTICE, notice, site, said, notice.who(), notice.words());
+    }
+
+    /** That the customer refuses, as the step after the last. */
+    public LifeStep next(Refusal refusal, String site) {
+        return next(Event.REFUSAL, refusal, site, Map.of(WAY, refusal.way().name()), refusal.who(), refusal.words());
+    }
+
+    private LifeStep next(Event what, AgreementEvent event, String site, Map<String, String> said,
+            Optional<String> who, Optional<String> words) {
+        Map<String, String> personal = new HashMap<>();
+        who.ifPresent(name -> personal.put(WHO, name));
+        words.ifPresent(text -> personal.put(WORDS, text));
+        return new LifeStep(KIND, number, steps.size() + 1, what.name(), event.day(), Optional.of(site), said,
+                personal);
+    }
+}

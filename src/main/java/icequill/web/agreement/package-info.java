@@ -1,0 +1,5 @@
+/** Pages of agreements; enter at {@link icequill.web.agreement.AgreementPage}. */
+@NullMarked
+package icequill.web.agreement;
+
+import org.jspecify.annotations.NullMarked;

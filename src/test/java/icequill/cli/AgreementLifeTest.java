@@ -1,0 +1,160 @@
+package icequill.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.ledger.Database;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import tools.jackson.databind.JsonNode;
+
+/** Agreements through their lives. That of the bakery: a year from 1 June 2026 for 1,075.00 in four payments, 30 days of notice. */
+class AgreementLifeTest {
+
+    private static final String BAKERY = "A-2026-004";
+
+    @TempDir
+    private Path folder;
+
+    /**
+     * By hand: 1,075.00 over 365 days, of which 1 June to 31 December has 214, so 151 x 1,075.00 / 365 = 444.73 go back of what was billed:
+     * all 268.75 of the fourth payment, with 23.85 of tax, and 175.98 of the third, with 15.62.
+     */
+    @ParameterizedTest
+    @EnumSource
+    void endByDays_givesBackWhatIsNotEarned_inTheSameStep(Database database) throws IOException {
+        BookShop shop = billed(database, 4);
+
+        JsonNode would = shop.run(line("--json")).json();
+        assertThat(would.path("tried").asBoolean()).isTrue();
+        assertThat(would.path("lastDay").asString()).isEqualTo("2026-12-31");
+        assertThat(would.path("back").path("amount").asString()).isEqualTo("444.73");
+        assertThat(stage(shop)).isEqualTo("in-force");
+        assertThat(shop.json("credit", "list").path("papers")).isEmpty();
+
+        JsonNode ended = shop.json(line("--from", "J. Baker", "--words", "We close.", "--yes"));
+        assertThat(ended.path("credits")).extracting(paper -> paper.path("gross").asString())
+                .containsExactly("-191.60", "-292.60");
+        assertThat(stage(shop)).isEqualTo("notice-given");
+        assertThat(shop.run("agreement", "show", BAKERY).out()).contains("Its last day is December 31, 2026.",
+                "The customer gave notice (mail, J. Baker); its last day is December 31, 2026.: We close.");
+        assertThat(shop.problems(line("--yes"))).containsExactly(
+                ":0: : notice was given on 2026-12-01 already: the agreement ends on 2026-12-31 ()");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    /** By hand: the last of its four visits, at list 254.79 of 1,193.66, is not done: 1,075.00 x 254.79 / 1,193.66 = 229.46. */
+    @ParameterizedTest
+    @EnumSource(names = "SQLITE")
+    void endByVisits_givesBackThoseThatWereNotDone(Database database) throws IOException {
+        BookShop shop = billed(database, 4);
+        Path settings = shop.folder().resolve("shop.yaml");
+        Files.writeString(settings, Files.readString(settings) + "\nagreementsEarnedBy: visits\n");
+        for (String day : List.of("2026-06-02", "2026-08-30", "2026-12-03")) {
+            shop.json("visit", "add", shop.write("visits/done-" + day + ".yaml", """
+                    format: 1
+                    form: visit
+                    site: crumb-lane-bakery
+                    people:
+                      - {name: Lead technician, grade: lead, arrived: %1$sT09:00, left: %1$sT10:30, on: cleaning}
+                    """.formatted(day)).toString());
+        }
+
+        JsonNode ended = shop.json(line("--yes"));
+
+        assertThat(ended.path("back").path("amount").asString()).isEqualTo("229.46");
+        assertThat(ended.path("back").path("earning").asString()).isEqualTo("visits");
+        assertThat(ended.path("credits")).hasSize(1);
+        assertThat(shop.json("agreement", "show", BAKERY).path("visits"))
+                .extracting(visit -> visit.path("day").asString() + " " + visit.path("done").asString(""))
+                .containsExactly("2026-06-01 done-2026-06-02", "2026-09-01 done-2026-08-30",
+                        "2026-12-01 done-2026-12-03");
+    }
+
+    /**
+     * By hand, with only the first payment billed: by the end those of June, September and December come to 806.25, of which 630.27 is earned.
+     * The 175.98 that go back are taken off the one of December, which then asks for 92.77; that of March is never asked for.
+     */
+    @ParameterizedTest
+    @EnumSource(names = "SQLITE")
+    void installmentsAfterTheEnd_areNeverBilled_andTheLastOneAsksForLess(Database database) throws IOException {
+        BookShop shop = billed(database, 1);
+
+        JsonNode ended = shop.json(line("--yes"));
+
+        assertThat(ended.path("credits")).isEmpty();
+        assertThat(ended.path("unbilled").toString()).isEqualTo("[2,3]");
+        assertThat(ended.path("dropped").toString()).isEqualTo("[4]");
+        assertThat(due(shop)).containsExactly("2 268.75", "3 92.77");
+        shop.json("invoice", "issue", BAKERY, "--installment", "2", "--date", "2026-12-30");
+        shop.json("invoice", "issue", BAKERY, "--installment", "3", "--date", "2026-12-30");
+        assertThat(due(shop)).isEmpty();
+        assertThat(shop.problems("invoice", "issue", BAKERY, "--installment", "4", "--date", "2026-12-30"))
+                .singleElement().asString().contains("nothing of installment 4 is left to be billed");
+        assertThat(shop.json("agreement", "next", BAKERY).path("installment").isMissingNode()).isTrue();
+    }
+
+    /** No call is promised anything, and no visit gets its discount, after the last day. */
+    @ParameterizedTest
+    @EnumSource(names = "SQLITE")
+    void endedAgreement_isInForceNowhere(Database database) throws IOException {
+        BookShop shop = BookShop.in(folder, database);
+        assertThat(renewals(shop)).contains(BAKERY);
+
+        shop.json("agreement", "end", BAKERY, "--way", "mail", "--on", "2026-11-29", "--yes");
+
+        assertThat(stage(shop)).isEqualTo("ended-by-notice");
+        assertThat(renewals(shop)).doesNotContain(BAKERY);
+        JsonNode taken = shop.json("call", "take", "crumb-lane-bakery", "--by", "J. Baker", "--symptom", "No ice.");
+        assertThat(taken.path("atHand").path("agreements")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = "SQLITE")
+    void refusedAgreement_endsWithItsTerm_andIsToldSo(Database database) throws IOException {
+        BookShop shop = BookShop.in(folder, database);
+        assertThat(shop.problems("agreement", "refuse", BAKERY, "--way", "mail", "--on", "2027-01-02")).containsExactly(
+                ":0: day: 2027-01-02 is still to come: today is 2026-12-30 (today or an earlier day)");
+
+        JsonNode told = shop.json("agreement", "refuse", BAKERY, "--way", "certified-mail", "--on", "2026-12-20");
+
+        assertThat(told.path("stage").asString()).isEqualTo("notice-given");
+        assertThat(told.path("lastDay").asString()).isEqualTo("2027-05-31");
+        assertThat(renewals(shop)).doesNotContain(BAKERY);
+        assertThat(shop.problems("agreement", "renewal", BAKERY, "--date", "2027-03-05")).singleElement().asString()
+                .contains("it ends on 2027-05-31 and does not go on");
+    }
+
+    private BookShop billed(Database database, int payments) throws IOException {
+        BookShop shop = BookShop.in(folder, database);
+        for (int payment = 1; payment <= payments; payment++) {
+            shop.json("invoice", "issue", BAKERY, "--installment", String.valueOf(payment), "--date",
+                    "2026-06-0" + payment);
+        }
+        return shop;
+    }
+
+    private static String[] line(String... more) {
+        return Stream.of(List.of("agreement", "end", BAKERY, "--way", "mail", "--on", "2026-12-01"), List.of(more))
+                .flatMap(List::stream).toArray(String[]::new);
+    }
+
+    private static List<String> due(BookShop shop) {
+        return shop.json("invoice", "due", "--until", "2027-05-31").path("installments").valueStream()
+                .filter(one -> one.path("agreement").asString().equals(BAKERY))
+                .map(one -> one.path("number").asInt() + " " + one.path("net").asString()).toList();
+    }
+
+    private static String stage(BookShop shop) {
+        return shop.json("agreement", "show", BAKERY).path("stage").asString();
+    }
+
+    private static String renewals(BookShop shop) {
+        return shop.run("agreement", "renewals").out();
+    }
+}

@@ -1,0 +1,107 @@
+package icequill.life.agreement;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.agreement.GoingOn;
+import icequill.agreement.RenewalTerms;
+import icequill.agreement.Term;
+import icequill.life.agreement.AgreementEvent.Notice;
+import icequill.life.agreement.AgreementEvent.Refusal;
+import icequill.life.agreement.AgreementState.InForce;
+import icequill.life.agreement.AgreementState.Noticed;
+import icequill.life.agreement.AgreementState.Refused;
+import icequill.problem.Problem;
+import icequill.problem.Validated;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What may follow what, for a year from 1 June 2026 that is ended by 30 days of notice and refused 60 days before its end. */
+class AgreementStateTest {
+
+    private static final Term YEAR = new Term(LocalDate.of(2026, 6, 1), 12);
+    private static final AgreementTerms BY_TERM = new AgreementTerms(new RenewalTerms(YEAR, 60, 12, GoingOn.BY_TERM),
+            30);
+    private static final AgreementTerms BY_MONTH = new AgreementTerms(new RenewalTerms(YEAR, 60, 1, GoingOn.BY_MONTH),
+            30);
+    private static final InForce RUNNING = new InForce();
+    private static final Notice NOTICE = notice("2026-12-01", "2026-12-31");
+    private static final Refusal REFUSAL = refusal("2027-04-01");
+
+    /** A state, what happens, and where it stands then; or the sentence of why it cannot. */
+    record Row(AgreementTerms terms, AgreementState from, AgreementEvent event, Object to) {}
+
+    /** By hand: 60 days before 1 June 2027 the last day to refuse is 1 April; a month's end that leaves 60 days after 15 April is 30 June. */
+    static Stream<Row> table() {
+        return Stream.of(row(RUNNING, NOTICE, new Noticed(NOTICE)),
+                row(RUNNING, notice("2026-12-01", "2027-02-28"), new Noticed(notice("2026-12-01", "2027-02-28"))),
+                row(RUNNING, REFUSAL, new Refused(REFUSAL)),
+                row(new Refused(REFUSAL), notice("2027-04-10", "2027-05-10"),
+                        new Noticed(notice("2027-04-10", "2027-05-10"))),
+                row(RUNNING, notice("2026-12-01", "2026-12-30"),
+                        "lastDay: 2026-12-30 is too early for a notice of 2026-12-01 (2026-12-31 or a later day)"),
+                row(RUNNING, notice("2027-05-15", "2027-06-14"),
+                        "lastDay: it would end on 2027-06-14, but its term does on 2027-05-31 (that it is not to go on"
+                                + " after its term: a refusal)"),
+                row(RUNNING, notice("2026-04-01", "2026-05-01"),
+                        "lastDay: it begins on 2026-06-01 (that day or a later one)"),
+                row(RUNNING, refusal("2027-04-02"), "day: the last day to refuse was 2027-04-01 (a day up to that;"
+                        + " after it, the notice that ends what it goes on by)"),
+                row(new Noticed(NOTICE), NOTICE,
+                        "notice was given on 2026-12-01 already: the agreement ends on 2026-12-31"),
+                row(new Noticed(NOTICE), REFUSAL,
+                        "notice was given on 2026-12-01 already: the agreement ends on 2026-12-31"),
+                row(new Refused(REFUSAL), REFUSAL, "that it goes on was refused on 2027-04-01 already"),
+                new Row(BY_MONTH, RUNNING, notice("2027-04-15", "2027-05-15"),
+                        new Noticed(notice("2027-04-15", "2027-05-15"))),
+                new Row(BY_MONTH, RUNNING, notice("2027-05-15", "2027-07-31"),
+                        new Noticed(notice("2027-05-15", "2027-07-31"))),
+                new Row(BY_MONTH, RUNNING, notice("2027-05-15", "2027-08-15"),
+                        "lastDay: after its term it ends with one of its months (the end of one: 2027-07-31, or of a"
+                                + " later one)"));
+    }
+
+    private static Row row(AgreementState from, AgreementEvent event, Object to) {
+        return new Row(BY_TERM, from, event, to);
+    }
+
+    private static Notice notice(String received, String last) {
+        return new Notice(LocalDate.parse(received), LocalDate.parse(last), NoticeBy.CUSTOMER, NoticeWay.MAIL,
+                Optional.of("J. Baker"), Optional.empty());
+    }
+
+    private static Refusal refusal(String day) {
+        return new Refusal(LocalDate.parse(day), NoticeWay.CERTIFIED_MAIL, Optional.empty(), Optional.empty());
+    }
+
+    @ParameterizedTest
+    @MethodSource("table")
+    void eachStep_leadsWhereTheTableSays(Row row) {
+        Validated<AgreementState> after = AgreementState.step(row.from(), row.event(), row.terms());
+
+        assertThat(after.found().<Object>map(state -> state)
+                .orElseGet(() -> after.problems().stream().map(Problem::text).findFirst().orElseThrow()))
+                .isEqualTo(row.to());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2026-05-31, TO_COME, TO_COME", "2026-06-01, IN_FORCE, NOTICE_GIVEN",
+            "2026-12-31, IN_FORCE, NOTICE_GIVEN", "2027-01-01, IN_FORCE, ENDED_BY_NOTICE",
+            "2027-05-31, IN_FORCE, ENDED_BY_NOTICE", "2027-06-01, ENDED_BY_TERM, ENDED_BY_NOTICE"})
+    void stage_isToldByItsLastDay(LocalDate day, AgreementStage running, AgreementStage noticed) {
+        assertThat(RUNNING.on(day, BY_TERM)).isEqualTo(running);
+        assertThat(new Noticed(NOTICE).on(day, BY_TERM)).isEqualTo(noticed);
+    }
+
+    /** What goes on by the month does not end by itself; a refused one ends with its term. */
+    @ParameterizedTest
+    @CsvSource({"2027-05-31, NOTICE_GIVEN", "2027-06-01, ENDED_BY_REFUSAL"})
+    void goingOnByTheMonth_endsOnlyWhenSomebodySaysSo(LocalDate day, AgreementStage refused) {
+        assertThat(RUNNING.on(day.plusYears(9), BY_MONTH)).isEqualTo(AgreementStage.IN_FORCE);
+        assertThat(RUNNING.lastDay(BY_MONTH)).isEmpty();
+        assertThat(new Refused(REFUSAL).on(day, BY_MONTH)).isEqualTo(refused);
+    }
+}

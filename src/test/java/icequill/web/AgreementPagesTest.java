@@ -1,0 +1,70 @@
+package icequill.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import icequill.FinishedDemo;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An agreement on its pages: how it stands, and how it is ended. */
+class AgreementPagesTest {
+
+    private static final String BAKERY = "/agreements/A-2026-004";
+
+    @TempDir
+    private Path folder;
+    private OpenOffice office;
+    private Visitor owner;
+
+    @BeforeEach
+    void open() throws IOException {
+        office = OpenOffice.of(FinishedDemo.copy(folder.resolve("shop")));
+        owner = office.owner();
+    }
+
+    @AfterEach
+    void close() {
+        office.close();
+    }
+
+    @Test
+    void endedAgreement_isShownFirst_andWhoComesLateIsToldSo() {
+        assertThat(owner.get(BAKERY).body()).contains("In force.", "1,075.00 a year", "June 1, 2026");
+        String look = owner.get(BAKERY + "/end?day=2026-12-01&way=mail&who=J.+Baker").body();
+        assertThat(look).contains("would end on December 31, 2026");
+        assertThat(owner.json(BAKERY).path("stage").asString()).isEqualTo("in-force");
+        Map<String, String> form = Map.of("day", "2026-12-01", "way", "mail", "who", "J. Baker", "seen", "0");
+
+        HttpResponse<String> done = sent("end", form);
+
+        assertThat(done.statusCode()).as(done.body()).isEqualTo(303);
+        assertThat(done.headers().firstValue("Location")).contains(BAKERY);
+        assertThat(owner.get(BAKERY).body()).contains("Notice given.", "The customer gave notice (mail, J. Baker)");
+        HttpResponse<String> late = sent("refuse", form);
+        assertThat(late.statusCode()).isEqualTo(409);
+        assertThat(late.body()).contains("was changed by somebody else since this page was shown");
+    }
+
+    @Test
+    void whatIsWrong_standsAtItsField() {
+        assertThat(owner.get(BAKERY + "/end?day=2026-12-01&way=mail&lastDay=2026-12-30").body())
+                .contains("is too early for a notice of");
+        HttpResponse<String> empty = sent("refuse", Map.of("way", "pigeon", "who", "J. Baker", "seen", "0"));
+        assertThat(empty.statusCode()).isEqualTo(422);
+        assertThat(empty.body()).contains("href=\"#way\"", "value=\"J. Baker\"");
+        assertThat(owner.get("/agreements/A-1").statusCode()).isEqualTo(404);
+    }
+
+    private HttpResponse<String> sent(String what, Map<String, String> fields) {
+        Map<String, String> form = new HashMap<>(fields);
+        form.put("key", owner.key(BAKERY + "/refuse"));
+        return owner.post(BAKERY + "/" + what, form);
+    }
+}
