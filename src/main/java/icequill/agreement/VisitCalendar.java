@@ -5,9 +5,7 @@ import icequill.explain.Phrase;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,13 +65,6 @@ public record VisitCalendar(List<PlannedVisit> visits, List<LeftOut> leftOut) {
     /** The visits of the first year, by which a year is priced. */
     public List<PlannedVisit> firstYear() {
         return visits.stream().filter(visit -> visit.begun() < YEAR).toList();
-    }
-
-    /** The visit that one which was done on a day is likely to be: that whose day is nearest, the earlier of two; empty without any. */
-    public Optional<PlannedVisit> nearest(LocalDate done) {
-        return visits.stream().min(Comparator
-                .comparingLong((PlannedVisit visit) -> Math.abs(ChronoUnit.DAYS.between(visit.date(), done)))
-                .thenComparing(PlannedVisit::date));
     }
 
     /** The day itself, or the first of the next month in which the site is open. */

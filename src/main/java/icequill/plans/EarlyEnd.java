@@ -1,6 +1,7 @@
 package icequill.plans;
 
 import icequill.agreement.Earning;
+import icequill.agreement.NearestDay;
 import icequill.agreement.PaymentChange.GivenBack;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Prepaid;
@@ -71,7 +72,8 @@ public record EarlyEnd(WholeAgreement hand, LocalDate lastDay, Earning earning, 
     /** A visit that was done is that of the calendar whose day is nearest; of several near one day one is. */
     private Set<LocalDate> doneSlots(AgreementState site) {
         return done.getOrDefault(site.request().scope().site(), List.of()).stream()
-                .flatMap(visit -> site.plan().calendar().nearest(visit).stream()).map(PlannedVisit::date)
+                .flatMap(visit -> NearestDay.of(site.plan().calendar().visits(), PlannedVisit::date, visit).stream())
+                .map(PlannedVisit::date)
                 .collect(Collectors.toSet());
     }
 

@@ -1,6 +1,8 @@
 package icequill.office.agreement;
 
 import icequill.agreement.Installment;
+import icequill.agreement.NearestDay;
+import icequill.agreement.PlannedVisit;
 import icequill.answer.agreement.AgreementAnswer;
 import icequill.answer.agreement.AgreementAnswer.AgreementChange;
 import icequill.answer.agreement.AgreementAnswer.AgreementStep;
@@ -11,7 +13,6 @@ import icequill.answer.agreement.AgreementSheet;
 import icequill.explain.ConstantKey;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.SiteEntry;
-import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.life.agreement.AgreementEvent;
 import icequill.life.agreement.AgreementEvent.Notice;
@@ -72,15 +73,12 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
     private Stream<DueVisit> visits(AgreementState state) {
         Site site = state.setting().whole();
         Map<LocalDate, String> done = new HashMap<>();
-        held.visits().getOrDefault(site.id(), List.of()).forEach(visit -> state.plan().calendar()
-                .nearest(began(visit)).ifPresent(slot -> done.putIfAbsent(slot.date(), visit.id())));
+        held.visits().getOrDefault(site.id(), List.of()).forEach(visit -> NearestDay
+                .of(state.plan().calendar().visits(), PlannedVisit::date, visit.began().toLocalDate())
+                .ifPresent(slot -> done.putIfAbsent(slot.date(), visit.id())));
         return state.calendar().visits().stream().map(slot -> new DueVisit(slot.date(), site.id(),
                 sentences.in(slot.slot().name()), Optional.ofNullable(done.get(slot.date())),
                 !done.containsKey(slot.date()) && slot.date().isBefore(today)));
-    }
-
-    private static LocalDate began(VisitEntry visit) {
-        return visit.began().toLocalDate();
     }
 
     private static Stream<AgreementChange> changes(AgreementState state) {

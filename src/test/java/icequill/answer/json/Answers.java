@@ -27,6 +27,8 @@ import icequill.answer.TrailSheet;
 import icequill.answer.WithdrawnVisit;
 import icequill.answer.WrittenForm;
 import icequill.answer.WrittenPaper;
+import icequill.answer.agreement.AgreementSheet;
+import icequill.answer.agreement.EndingSheet;
 import icequill.answer.call.CallListSheet;
 import icequill.answer.call.CallSheet;
 import icequill.answer.call.TakenCallSheet;
@@ -107,6 +109,8 @@ final class Answers {
         all.put("sites", SiteList.class);
         all.put("machines", MachineList.class);
         all.put("contacts", ContactList.class);
+        all.put("agreement", AgreementSheet.class);
+        all.put("agreement-ending", EndingSheet.class);
         all.put("renewals", RenewalList.class);
         all.put("due-visits", DueSheet.class);
         all.put("agreements", AgreementList.class);
