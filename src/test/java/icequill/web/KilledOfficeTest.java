@@ -2,6 +2,7 @@ package icequill.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.IssuedFiles;
 import icequill.OwnProcess;
 import icequill.cli.Main;
 import icequill.office.care.BookMaintenance;
@@ -10,7 +11,6 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +18,6 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,7 +27,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class KilledOfficeTest {
 
     private static final Pattern LINK = Pattern.compile("http://\\S+/enter\\?key=\\S+");
-    private static final int MOST_LOOKS = 200_000;
     private static final List<String> VISITS = List.of("late-call", "ten-minute-brushing");
 
     @TempDir
@@ -58,7 +56,7 @@ class KilledOfficeTest {
             String next = VISITS.get(issued);
             String key = owner.key("/visits/" + next);
             CompletableFuture<Boolean> sent = CompletableFuture.supplyAsync(() -> sent(owner, next, key));
-            awaitFile(issued);
+            IssuedFiles.await(folder, issued, office.process());
             office.kill();
             assertThat(sent.join()).isNotNull();
         }
@@ -72,21 +70,6 @@ class KilledOfficeTest {
         ShopBook book = ShopBook.of(folder, OpenOffice.CLOCK);
         assertThat(BookMaintenance.of(book).audit(List.of(), papers -> {
         }).orElseThrow().findings()).isEmpty();
-    }
-
-    /** Until something of the next paper lies on the disk: then it is under way, or done. */
-    private void awaitFile(int issued) throws IOException {
-        Path papers = folder.resolve("papers");
-        for (int look = 0; look < MOST_LOOKS; look++) {
-            if (Files.isDirectory(papers)) {
-                try (Stream<Path> files = Files.walk(papers)) {
-                    if (files.filter(Files::isRegularFile).count() > issued) {
-                        return;
-                    }
-                }
-            }
-        }
-        throw new AssertionError("nothing was begun");
     }
 
     private static boolean sent(Visitor owner, String visit, String key) {
