@@ -282,7 +282,7 @@ public final class RatesFixture {
 
     private static Site site(Customer customer, String miles, Machine head) {
         return new Site("bakery", customer, List.of(), "Mill Lane", Optional.of("0042"), address(), kind("bakery"),
-                Conditions.UNKNOWN, new BigDecimal(miles), Optional.of("alder"), Optional.empty(), Set.of(),
+                Conditions.UNKNOWN, new BigDecimal(miles), Optional.of("alder"), Optional.empty(), Set.of(), Set.of(),
                 Optional.empty(),
                 Optional.empty(), List.of(head,
                         machine("flaker", Machine.Make.CONTINUOUS, "900")),

@@ -6,6 +6,7 @@ import icequill.plans.AgreementState;
 import icequill.plans.CalendarVisit;
 import icequill.pricer.StaffedVisit;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,9 +17,10 @@ import java.util.stream.IntStream;
  * A visit that is due by an agreement.
  *
  * @param agreement by number
+ * @param last the last day on which a visit still is this one: nearer to its day than to the next one's, while the agreement is in force
  * @param standing on the day that was asked about
  */
-public record DueVisit(String agreement, Site site, CalendarVisit work, Standing standing) {
+public record DueVisit(String agreement, Site site, CalendarVisit work, LocalDate last, Standing standing) {
 
     /** Days of the calendar after the one that was asked about, since a visit may be nearer to one of them. */
     private static final int YEARS_AHEAD = 1;
@@ -29,7 +31,9 @@ public record DueVisit(String agreement, Site site, CalendarVisit work, Standing
      * @param attended at the site; what somebody called for is none of the calendar's
      */
     public static List<DueVisit> of(AgreementState state, List<Attended> attended, LocalDate today, LocalDate until) {
-        List<CalendarVisit> calendar = state.visitsUntil(until.plusYears(YEARS_AHEAD));
+        LocalDate ahead = until.plusYears(YEARS_AHEAD);
+        List<CalendarVisit> calendar = state.visitsUntil(ahead);
+        LocalDate ends = state.request().termUntil(ahead).lastDay();
         LocalDate first = state.request().scope().term().start().minusMonths(1);
         Set<String> full = FullCleaning.tasks(state.setting().rates().plans().scopes());
         List<Attended> since = attended.stream()
@@ -38,8 +42,16 @@ public record DueVisit(String agreement, Site site, CalendarVisit work, Standing
                 (due, visit) -> visit.does(tasks(calendar.get(due), full), calendar.get(due).machines()), since, today);
         return IntStream.range(0, calendar.size()).filter(i -> !calendar.get(i).visit().date().isAfter(until))
                 .mapToObj(i -> new DueVisit(state.request().number(), state.setting().whole(), calendar.get(i),
-                        standings.get(i)))
+                        last(calendar, i, ends), standings.get(i)))
                 .toList();
+    }
+
+    private static LocalDate last(List<CalendarVisit> calendar, int place, LocalDate ends) {
+        LocalDate due = calendar.get(place).visit().date();
+        LocalDate last = place + 1 < calendar.size()
+                ? due.plusDays(ChronoUnit.DAYS.between(due, calendar.get(place + 1).visit().date()) / 2)
+                : ends;
+        return last.isAfter(ends) ? ends : last;
     }
 
     /** By which a visit is known as this one. */
@@ -47,6 +59,16 @@ public record DueVisit(String agreement, Site site, CalendarVisit work, Standing
         Scope scope = due.visit().slot().scope();
         return scope.tasks().stream().filter(task -> !scope.isFullClean() || full.contains(task))
                 .collect(Collectors.toSet());
+    }
+
+    /** By which it is told from all others. */
+    public String key() {
+        return agreement + " " + site.id() + " " + day();
+    }
+
+    /** Whether it is to be seen to: not answered yet, and the next one not due. */
+    public boolean isOpen() {
+        return standing.state() == Standing.State.DUE || standing.state() == Standing.State.LATE;
     }
 
     public LocalDate day() {

@@ -5,6 +5,7 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.List;
@@ -21,6 +22,7 @@ import java.util.Set;
  * @param taxPlace as the tax rules name it; without one, nothing here can be taxed
  * @param conditions that bear on how often its machines should be cleaned
  * @param season the months it is open; empty for the whole year
+ * @param closed the days of the week on which nobody is let in
  * @param roof how to reach what stands on the roof; empty if nothing does
  * @param circumstances for which planned visits are charged more
  * @param notes for the shop's own eyes
@@ -29,13 +31,14 @@ public record Site(String id, Customer customer, List<String> accounts, String n
         Address address,
         SiteKind kind,
         Conditions conditions, BigDecimal miles, Optional<String> taxPlace, Optional<AccessHours> access,
-        Set<Month> season,
+        Set<Month> season, Set<DayOfWeek> closed,
         Optional<String> parking, Optional<String> roof, List<Machine> machines, Layout layout,
         List<Circumstance> circumstances, Contacts contacts, Optional<String> notes) {
 
     public Site {
         accounts = List.copyOf(accounts);
         season = Set.copyOf(season);
+        closed = Set.copyOf(closed);
         machines = List.copyOf(machines);
         circumstances = List.copyOf(circumstances);
     }
@@ -44,10 +47,15 @@ public record Site(String id, Customer customer, List<String> accounts, String n
         return machines.stream().filter(machine -> machine.id().equals(machineId)).findFirst();
     }
 
+    /** Whether it is open on a day: in its season, and on a day of the week on which somebody is let in. */
+    public boolean isOpen(LocalDate day) {
+        return (season.isEmpty() || season.contains(day.getMonth())) && !closed.contains(day.getDayOfWeek());
+    }
+
     /** The same site with only some of its machines, in the site's order. */
     public Site only(Set<String> ids) {
         return new Site(id, customer, accounts, name, storeNumber, address, kind, conditions, miles, taxPlace, access,
-                season,
+                season, closed,
                 parking, roof, machines.stream().filter(machine -> ids.contains(machine.id())).toList(),
                 layout, circumstances, contacts, notes);
     }
@@ -55,7 +63,7 @@ public record Site(String id, Customer customer, List<String> accounts, String n
     /** The same, known to belong to accounts. */
     public Site of(List<String> others) {
         return new Site(id, customer, others, name, storeNumber, address, kind, conditions, miles, taxPlace, access,
-                season, parking, roof, machines, layout, circumstances, contacts, notes);
+                season, closed, parking, roof, machines, layout, circumstances, contacts, notes);
     }
 
     /** Whom to turn to for something: there, or else at the customer's. */

@@ -151,6 +151,11 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
                 }))));
     }
 
+    /** Does many things in one transaction: all of them, or none. */
+    public <T> Validated<T> atOnce(Function<ShopBook, Validated<T>> work) {
+        return write(transaction -> work.apply(within(transaction)));
+    }
+
     /** The same shop, all that is done with whose book belongs to a transaction. */
     public ShopBook within(Transaction transaction) {
         return new ShopBook(folder, settings, rates, clock, held, Optional.of(transaction), given);

@@ -8,6 +8,7 @@ import icequill.web.call.CallEntryPage;
 import icequill.web.call.CallPage;
 import icequill.web.call.CallStep;
 import icequill.web.call.CallsPage;
+import icequill.web.days.DaysPage;
 import icequill.web.days.DueVisitsPage;
 import icequill.web.door.Door;
 import icequill.web.offer.JobPage;
@@ -73,6 +74,9 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         post("/today/issue", issue);
         get("/today/renewals", new RenewalsPage());
         get("/today/visits", new DueVisitsPage());
+        DaysPage days = new DaysPage();
+        get("/today/days", days);
+        post("/today/days", days);
         DuePage due = new DuePage(runs);
         get("/today/due", due);
         post("/today/due", due);

@@ -86,8 +86,13 @@ public record BandWeek(List<Window> windows, Band onHolidays, Band otherwise, Li
 
     /** Minutes of the longest window that a day has; empty where it has none, as on a holiday. */
     public Optional<Integer> longestWindow(LocalDate day) {
+        return workingHours(day).map(Window::minutes);
+    }
+
+    /** The longest window that a day has; empty where it has none, as on a holiday. */
+    public Optional<Window> workingHours(LocalDate day) {
         return windows.stream().filter(window -> !isHoliday(day) && window.days().contains(day.getDayOfWeek()))
-                .map(Window::minutes).max(Comparator.naturalOrder());
+                .max(Comparator.comparingInt(Window::minutes));
     }
 
     public boolean isHoliday(LocalDate day) {

@@ -87,6 +87,7 @@ class EveryWayInTest {
             accessFrom = 07:00
             accessUntil = 15:30
             season = may; june
+            closed = monday; sunday
             parking = rear dock
             roof = ladder in the yard
             modifiers = roof | amount: 2; stairs | machine: back-bar | each: machine
@@ -136,6 +137,7 @@ class EveryWayInTest {
             taxPlace: alder-county
             access: {from: "07:00", until: "15:30"}
             season: [may, june]
+            closed: [monday, sunday]
             parking: rear dock
             roof: ladder in the yard
             modifiers:

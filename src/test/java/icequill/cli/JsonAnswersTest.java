@@ -114,6 +114,7 @@ class JsonAnswersTest {
             "issued-papers | invoice due --until 2026-06-02 --issue --dry-run",
             "renewals | agreement renewals",
             "due-visits | visit due --date 2026-08-01",
+            "proposed-days | visit days --from 2026-08-03",
             "shown | show INV-2026-00001",
             "shown | show crumb-lane-bakery",
             "shown | show late-call",

@@ -362,7 +362,7 @@ class AgreementPricerTest {
         return new Site(site.id(), site.customer(), site.accounts(), site.name(), site.storeNumber(), site.address(),
                 site.kind(),
                 site.conditions(),
-                site.miles(), site.taxPlace(), Optional.of(new AccessHours(from, until)), site.season(),
+                site.miles(), site.taxPlace(), Optional.of(new AccessHours(from, until)), site.season(), site.closed(),
                 site.parking(), site.roof(), site.machines(), site.layout(), List.of(), site.contacts(),
                 site.notes());
     }

@@ -1,12 +1,13 @@
 package icequill.cli.visit;
 
+import icequill.cli.days.VisitDaysCommand;
 import icequill.cli.days.VisitDueCommand;
 import icequill.cli.terminal.Noun;
 import picocli.CommandLine.Command;
 
 /** The commands on visits. */
 @Command(name = "visit", mixinStandardHelpOptions = true, subcommands = {VisitAddCommand.class,
-        VisitDueCommand.class, VisitEarningsCommand.class,
+        VisitDaysCommand.class, VisitDueCommand.class, VisitEarningsCommand.class,
         VisitListCommand.class, VisitNewCommand.class, VisitRecordCommand.class, VisitShowCommand.class,
         VisitTimetableCommand.class,
         VisitWithdrawCommand.class,

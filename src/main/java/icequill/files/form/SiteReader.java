@@ -21,6 +21,7 @@ import icequill.party.Timeline;
 import icequill.party.Wording;
 import icequill.problem.Code;
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
@@ -63,7 +64,8 @@ public final class SiteReader {
                 address.get(), kind(),
                 fields.child("conditions").map(SiteReader::conditions).orElse(Conditions.UNKNOWN),
                 fields.number("miles").orElse(BigDecimal.ZERO), fields.text("taxPlace"),
-                fields.child("access").flatMap(SiteReader::access), season(), fields.text("parking"),
+                fields.child("access").flatMap(SiteReader::access), season(),
+                Set.copyOf(fields.constants("closed", DayOfWeek.class)), fields.text("parking"),
                 fields.text("roof"),
                 machines, fields.child("layout").map(layout -> new LayoutReader(layout, fields.ids("machines")).read())
                         .orElse(Layout.USUAL),

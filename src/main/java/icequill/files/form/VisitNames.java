@@ -1,6 +1,7 @@
 package icequill.files.form;
 
 import icequill.files.yaml.Json;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,14 +14,16 @@ import java.util.stream.Stream;
  * @param caller who asked for it
  * @param machines by id, that something was done at or put into
  * @param tasks by id, that were done or are to be done
+ * @param grades of the people, by name, as far as they are told
  */
 public record VisitNames(Optional<String> call, Optional<String> caller, List<String> people, List<String> machines,
-        List<String> tasks) {
+        List<String> tasks, Map<String, String> grades) {
 
     public VisitNames {
         people = List.copyOf(people);
         machines = List.copyOf(machines);
         tasks = List.copyOf(tasks);
+        grades = Map.copyOf(grades);
     }
 
     /**
@@ -36,7 +39,15 @@ public record VisitNames(Optional<String> call, Optional<String> caller, List<St
                 Stream.of("machines", "lines").flatMap(key -> rows(form, key))
                         .flatMap(row -> text(row, "machine").stream()).distinct().toList(),
                 rows(form, "machines").flatMap(machine -> rows(machine, "tasks"))
-                        .flatMap(task -> text(task, "task").stream()).distinct().toList());
+                        .flatMap(task -> text(task, "task").stream()).distinct().toList(),
+                grades(form));
+    }
+
+    private static Map<String, String> grades(Map<String, Object> form) {
+        Map<String, String> grades = new LinkedHashMap<>();
+        rows(form, "people").forEach(person -> text(person, "name")
+                .ifPresent(name -> text(person, "grade").ifPresent(grade -> grades.put(name, grade))));
+        return grades;
     }
 
     private static Stream<Map<?, ?>> rows(Map<?, ?> form, String key) {

@@ -76,6 +76,7 @@ public record Column(String name, List<String> path, Kind kind, String about, Li
             text("taxPlace", "taxPlace", "the place whose tax rules apply"),
             text("accessFrom", "access.from", "a technician is let in from, such as 07:00"),
             text("accessUntil", "access.until", "until"), list("season", "season", "months it is open; ; between them"),
+            list("closed", "closed", "days of the week on which nobody is let in; ; between them"),
             text("parking", "parking", "where to park"), text("roof", "roof", "how to get onto the roof"),
             rows("modifiers", "modifiers", "what makes planned visits dearer" + OF_ROWS
                     + "\"stairs | amount: 2 | machine: flaker | each: visit\"", text("modifier"),

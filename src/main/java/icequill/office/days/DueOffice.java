@@ -63,7 +63,8 @@ public final class DueOffice {
         }));
     }
 
-    private static Validated<LocalDate> spans(LocalDate day, LocalDate until) {
+    /** The last day, where it is neither before the first nor too far. */
+    static Validated<LocalDate> spans(LocalDate day, LocalDate until) {
         return until.isBefore(day) || until.isAfter(day.plusMonths(MOST_MONTHS))
                 ? Validated.invalid(new Problem(Code.OUT_OF_RANGE, new Place("", 0, "until"),
                         "visits due up to " + until + ", seen from " + day,

@@ -32,6 +32,7 @@ import icequill.answer.agreement.EndingSheet;
 import icequill.answer.call.CallListSheet;
 import icequill.answer.call.CallSheet;
 import icequill.answer.call.TakenCallSheet;
+import icequill.answer.days.DaysSheet;
 import icequill.answer.days.DueSheet;
 import icequill.answer.history.HistorySheet;
 import icequill.answer.history.VisitEarnings;
@@ -113,6 +114,7 @@ final class Answers {
         all.put("agreement-ending", EndingSheet.class);
         all.put("renewals", RenewalList.class);
         all.put("due-visits", DueSheet.class);
+        all.put("proposed-days", DaysSheet.class);
         all.put("agreements", AgreementList.class);
         all.put("payments", PaymentList.class);
         all.put("payment", PaymentSheet.class);
