@@ -192,7 +192,7 @@ class ArchitectureTest {
         room(arrows, "answer.today", "answer.call files.answer render.words");
         room(arrows, "answer.entry", "");
         room(arrows, "answer.site", "files.answer render.words agreement party explain work");
-        room(arrows, "answer.register", "answer");
+        room(arrows, "answer.register", "answer agreement explain");
         room(arrows, "answer.paper", "answer ledger.papers files.answer money");
         // money, because prices are shown before and after
         room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer money explain");
@@ -221,7 +221,8 @@ class ArchitectureTest {
                         + " files.disk papers outlook plans visits request document tax account party explain money");
         room(arrows, "office",
                 "office.billing office.writing answer shop ledger ledger.papers ledger.entries files.form papers outlook"
-                        + " plans visits request document forecast.inputs work party answer.register agreement rates life.repair shop.life");
+                        + " plans visits request document forecast.inputs work party answer.register agreement rates life.repair shop.life"
+                        + " explain render.words life.agreement shop.steps");
         room(arrows, "office.asking",
                 "office.billing office answer.entry answer shop ledger ledger.papers ledger.entries ledger.trail render.words files.form"
                         + " files.yaml files.disk life.call life.repair request rates work party explain money shop.life");
@@ -247,7 +248,7 @@ class ArchitectureTest {
                         + " render.words life.call days plans request rates agreement work party explain money");
         // office.care, because it knows the sentences of a reader
         room(arrows, "office.agreement",
-                "office.care office.billing answer.agreement answer shop shop.steps ledger ledger.papers ledger.entries"
+                "office.quoting office.care office.billing answer.agreement answer shop shop.life shop.steps files.form files.yaml ledger ledger.papers ledger.entries"
                         + " life.agreement render.words plans request document agreement work party explain money");
         room(arrows, "office.demo",
                 "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
@@ -262,7 +263,8 @@ class ArchitectureTest {
                         + " answer.history answer.price request shop explain");
         room(arrows, "web.call",
                 "web.page office.call office.care office.register answer.call answer.register explain");
-        room(arrows, "web.agreement", "web.page office.agreement answer.agreement life.agreement explain");
+        room(arrows, "web.agreement",
+                "web.page office office.agreement answer.agreement answer.register life.agreement agreement explain");
         // render.view, because ways of care are drawn as on their papers; files.yaml, because it knows the languages there are words for
         room(arrows, "web.offer", "web.page office.quoting office.care office.billing office.register answer.quote"
                 + " answer.job life.quote life.job agreement document"

@@ -124,7 +124,7 @@ public record RenewalAssembly(WholeAgreement hand, BillTo billTo, Optional<Notic
     }
 
     /** What a year costs at each site from the renewal on. */
-    private Validated<List<RenewalPrice>> prices() {
+    public Validated<List<RenewalPrice>> prices() {
         Problems problems = new Problems();
         if (renewal().raise().isEmpty() && hand.request().byMonth().isEmpty()) {
             return Validated.invalid(new Problem(Code.MISSING, hand.request().scope().place(),

@@ -28,7 +28,8 @@ final class RenewalsPage implements Page {
         LocalDate today = asked.reader().today();
         Validated<LocalDate> until = asked.text(UNTIL).map(text -> TypedDay.of(text, asked.reader(), UNTIL))
                 .orElseGet(() -> Validated.valid(today.plusYears(1)));
-        Validated<RenewalList> list = until.then(day -> RenewalOffice.of(asked.book()).upcoming(today, day));
+        Validated<RenewalList> list = until.then(
+                day -> RenewalOffice.of(asked.book(), Optional.of(asked.reader().language())).upcoming(today, day));
         return Answer.Shown.orProblems("renewals",
                 new Shown(list.found(), new TypedFields(asked.fields(), list.problems())), list);
     }

@@ -4,6 +4,7 @@ import icequill.office.quoting.QuotedPaper;
 import icequill.web.agreement.AgreementEnd;
 import icequill.web.agreement.AgreementPage;
 import icequill.web.agreement.AgreementRefusal;
+import icequill.web.agreement.RenewalPage;
 import icequill.web.call.CallEntryPage;
 import icequill.web.call.CallPage;
 import icequill.web.call.CallStep;
@@ -174,6 +175,9 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         AgreementRefusal refusal = new AgreementRefusal();
         get("/agreements/{number}/refuse", refusal);
         post("/agreements/{number}/refuse", refusal);
+        RenewalPage renewal = new RenewalPage();
+        get("/agreements/{number}/renewal", renewal);
+        post("/agreements/{number}/renewal", renewal);
     }
 
     private void visits() {

@@ -2,10 +2,14 @@ package icequill.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import icequill.cli.CommandsTest.Run;
 import icequill.ledger.Database;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,8 +22,16 @@ class AgreementLifeTest {
 
     private static final String BAKERY = "A-2026-004";
 
+    private static final Clock MARCH = on("2027-03-12");
+    private static final Clock APRIL = on("2027-04-05");
+    private static final Clock JUNE = on("2027-06-02");
+
     @TempDir
     private Path folder;
+
+    private static Clock on(String day) {
+        return Clock.fixed(Instant.parse(day + "T17:00:00Z"), ZoneOffset.UTC);
+    }
 
     /**
      * By hand: 1,075.00 over 365 days, of which 1 June to 31 December has 214, so 151 x 1,075.00 / 365 = 444.73 go back of what was billed:
@@ -128,6 +140,78 @@ class AgreementLifeTest {
         assertThat(renewals(shop)).doesNotContain(BAKERY);
         assertThat(shop.problems("agreement", "renewal", BAKERY, "--date", "2027-03-05")).singleElement().asString()
                 .contains("it ends on 2027-05-31 and does not go on");
+    }
+
+    /**
+     * By hand: New York wants the notice 15 to 30 days before the last day to refuse, in person or by certified mail (General Obligations Law,
+     * section 5-903); of a year that may be refused until 1 April 2027 that is from 2 to 17 March.
+     */
+    @ParameterizedTest
+    @EnumSource(names = "SQLITE")
+    void noticeOfRenewal_countsByItsWayAndDay_andTheListSaysWhy(Database database) throws IOException {
+        BookShop shop = BookShop.in(folder, database);
+        assertThat(next(shop, MARCH)).isEqualTo("send");
+
+        notice(shop, MARCH, "--way", "mail", "--sent", "2027-03-08");
+        assertThat(row(shop, MARCH).path("notices").get(0).path("why").get(0).asString())
+                .isEqualTo("N.Y. General Obligations Law 5-903 does not know this way: mail.");
+        notice(shop, MARCH, "--way", "certified-mail", "--sent", "2027-03-01");
+        assertThat(row(shop, MARCH).path("notices").get(1).path("why").get(0).asString())
+                .isEqualTo("By N.Y. General Obligations Law 5-903 the day March 1, 2027 is outside the window from"
+                        + " March 2, 2027 to March 17, 2027.");
+        assertThat(next(shop, MARCH)).isEqualTo("send");
+        assertThat(next(shop, APRIL)).isEqualTo("too-late");
+
+        notice(shop, MARCH, "--way", "certified-mail", "--sent", "2027-03-08", "--tracking", "9407 1", "--by", "Ada");
+        assertThat(next(shop, MARCH)).isEqualTo("ask-whether-it-arrived");
+        notice(shop, MARCH, "--received", "2027-03-10");
+        assertThat(next(shop, MARCH)).isEqualTo("served");
+        assertThat(row(shop, MARCH).path("notices").get(2).path("served").asBoolean()).isTrue();
+        assertThat(next(shop, APRIL)).isEqualTo("renew");
+    }
+
+    /** By hand: 1,075.00 raised by 4 % is 1,118.00, to the nearest 5.00 1,120.00; by the quarter 280.00. */
+    @ParameterizedTest
+    @EnumSource
+    void renewedAgreement_isTheNextTermAtItsPrice_withNothingTypedAgain(Database database) throws IOException {
+        BookShop shop = BookShop.in(folder, database);
+        assertThat(shop.runAt(APRIL, "agreement", "renew", BAKERY).err()).contains(
+                "no notice counts by ny-5-903, so it may not bind the customer");
+        assertThat(shop.runAt(MARCH, "agreement", "renew", BAKERY).err()).contains(
+                "the customer may refuse until 2027-04-01");
+
+        JsonNode next = shop.runAt(APRIL, "agreement", "renew", BAKERY, "--agreed-by", "J. Baker", "--json").json();
+
+        assertThat(next.path("agreement").asString()).isEqualTo("A-2027-001");
+        assertThat(next.path("from").asString() + " " + next.path("until").asString())
+                .isEqualTo("2027-06-01 2028-05-31");
+        assertThat(next.path("yearPrice").asString()).isEqualTo("1120.00");
+        assertThat(next.path("payments")).hasSize(4).extracting(payment -> payment.path("net").asString())
+                .containsOnly("280.00");
+        assertThat(next.path("sites").get(0).path("site").asString()).isEqualTo("crumb-lane-bakery");
+        assertThat(next.path("steps").get(0).path("told").asString()).isEqualTo("It is what A-2026-004 went on as.");
+        assertThat(shop.json("agreement", "show", BAKERY).path("steps").get(0).path("told").asString())
+                .isEqualTo("It goes on as A-2027-001, J. Baker");
+        assertThat(shop.runAt(APRIL, "agreement", "renew", BAKERY, "--agreed-by", "J. Baker").err())
+                .contains("it goes on as A-2027-001 already");
+        assertThat(shop.runAt(JUNE, "agreement", "show", BAKERY, "--json").json().path("stage").asString())
+                .isEqualTo("renewed");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    private static void notice(BookShop shop, Clock clock, String... said) {
+        Run run = shop.runAt(clock, Stream.of(List.of("agreement", "notice", BAKERY), List.of(said))
+                .flatMap(List::stream).toArray(String[]::new));
+        assertThat(run.status()).as(run.err()).isZero();
+    }
+
+    private static JsonNode row(BookShop shop, Clock clock) {
+        return shop.runAt(clock, "agreement", "renewals", "--json").json().path("renewals").valueStream()
+                .filter(row -> row.path("agreement").asString().equals(BAKERY)).findFirst().orElseThrow();
+    }
+
+    private static String next(BookShop shop, Clock clock) {
+        return row(shop, clock).path("next").asString();
     }
 
     private BookShop billed(Database database, int payments) throws IOException {

@@ -124,6 +124,8 @@ class JsonAnswersTest {
             "shown | credit show CN-2026-00001",
             "shown | quote show MQ-2026-00001",
             "agreement | agreement show crumb-lane-bakery",
+            "agreement | agreement notice A-2026-004 --way mail --sent 2026-12-05",
+            "agreement | agreement renew A-2026-004 --agreed-by Noor",
             "agreement | agreement refuse A-2026-005 --way mail --on 2026-12-01",
             "agreement-ending | agreement end A-2026-007 --way mail --on 2026-12-01 --yes",
             "shown | visit show late-call",

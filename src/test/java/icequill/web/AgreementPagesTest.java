@@ -52,6 +52,25 @@ class AgreementPagesTest {
         assertThat(late.body()).contains("was changed by somebody else since this page was shown");
     }
 
+    /** What was sent by ordinary mail does not count by the rule of the place; with somebody's word it is renewed all the same. */
+    @Test
+    void renewal_tellsWhatCounts_andGoesOnAsAnother() {
+        assertThat(sent("renewal", Map.of("what", "sent", "day", "2026-12-05", "way", "mail", "tracking", "9407 1",
+                "seen", "0")).statusCode()).isEqualTo(303);
+        assertThat(owner.get(BAKERY + "/renewal").body()).contains("9407 1", "does not count.",
+                "does not know this way: mail.");
+        assertThat(owner.get("/today/renewals").body()).contains("does not know this way: mail.");
+
+        HttpResponse<String> early = sent("renewal", Map.of("what", "renew", "seen", "1"));
+        assertThat(early.statusCode()).isEqualTo(422);
+        assertThat(early.body()).contains("the customer may refuse until 2027-04-01", "href=\"#agreed\"");
+        HttpResponse<String> next = sent("renewal", Map.of("what", "renew", "agreed", "J. Baker", "seen", "1"));
+
+        assertThat(next.headers().firstValue("Location")).contains("/agreements/A-2027-001");
+        assertThat(owner.get("/agreements/A-2027-001").body()).contains("1,120.00 a year", "Begins later.");
+        assertThat(owner.get(BAKERY).body()).contains("It goes on as A-2027-001, J. Baker");
+    }
+
     @Test
     void whatIsWrong_standsAtItsField() {
         assertThat(owner.get(BAKERY + "/end?day=2026-12-01&way=mail&lastDay=2026-12-30").body())

@@ -1,6 +1,8 @@
 package icequill.answer.register;
 
+import icequill.agreement.NoticeRule.Delivery;
 import icequill.answer.Listing;
+import icequill.explain.ConstantKey;
 import icequill.problem.Problem;
 import java.time.LocalDate;
 import java.util.List;
@@ -19,7 +21,7 @@ public record RenewalList(LocalDate from, LocalDate until, List<Row> renewals, L
         Listing {
 
     private static final List<String> HEAD = List.of("agreement", "ends", "refuse until", "notice", "send on", "laws",
-            "for");
+            "next", "for");
 
     /**
      * One of them.
@@ -31,19 +33,59 @@ public record RenewalList(LocalDate from, LocalDate until, List<Row> renewals, L
      * @param window on which the notice may be given; missing where no law says so, or where there is no day that suits all
      * @param send a working day within it; missing where it is over
      * @param laws on record that concern it, by id
+     * @param why no day to send it on is proposed, and what else must be known, in the reader's language
+     * @param notices that were sent, in their order
      */
     public record Row(String agreement, String id, String customer, String site, LocalDate ends,
-            LocalDate refuseUntil, Optional<Window> window, Optional<LocalDate> send, List<String> laws) {
+            LocalDate refuseUntil, Optional<Window> window, Optional<LocalDate> send, List<String> laws,
+            List<String> why, List<Sent> notices, Todo next) {
 
         public Row {
             laws = List.copyOf(laws);
+            why = List.copyOf(why);
+            notices = List.copyOf(notices);
         }
 
         private List<String> cells() {
             return List.of(agreement, ends.toString(), refuseUntil.toString(),
                     window.map(days -> days.first() + " to " + days.last()).orElse(""),
-                    send.map(LocalDate::toString).orElse(""), String.join(", ", laws), customer + ", " + site);
+                    send.map(LocalDate::toString).orElse(""), String.join(", ", laws), ConstantKey.words(next.name()),
+                    customer + ", " + site);
         }
+    }
+
+    /**
+     * A notice that was sent.
+     *
+     * @param paper what was sent, as the office calls it
+     * @param tracking by which it can be followed
+     * @param received missing as long as nobody knows
+     * @param served whether it counts, by the laws on record and the agreement
+     * @param why it does not, in the reader's language
+     */
+    public record Sent(LocalDate sent, Delivery way, Optional<String> paper, Optional<String> tracking,
+            Optional<LocalDate> received, boolean served, List<String> why) {
+        public Sent {
+            why = List.copyOf(why);
+        }
+    }
+
+    /** What is to be done about a renewal. */
+    public enum Todo {
+        /** No law on record asks for a notice; the customer may still refuse. */
+        NOTHING,
+        /** The days for the notice are still to come. */
+        WAIT,
+        /** The notice is to be sent. */
+        SEND,
+        /** One was sent that counts; it is not known whether it arrived. */
+        ASK_WHETHER_IT_ARRIVED,
+        /** One that counts arrived; the customer may still refuse. */
+        SERVED,
+        /** The days for it are over, and none counts: whether it renews itself is for an adviser. */
+        TOO_LATE,
+        /** Nobody refused in time. */
+        RENEW
     }
 
     /** From the first to the last day. */

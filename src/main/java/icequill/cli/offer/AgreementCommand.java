@@ -6,7 +6,9 @@ import picocli.CommandLine.Command;
 /** The commands on agreements. */
 @Command(name = "agreement", mixinStandardHelpOptions = true, subcommands = {AgreementEndCommand.class,
         AgreementListCommand.class,
-        AgreementNextCommand.class, AgreementPrintCommand.class, AgreementRefuseCommand.class,
+        AgreementNextCommand.class, AgreementNoticeCommand.class, AgreementPrintCommand.class,
+        AgreementRefuseCommand.class,
+        AgreementRenewCommand.class,
         AgreementRenewalCommand.class,
         AgreementRenewalsCommand.class,
         AgreementShowCommand.class}, description = "Shows how agreements stand, prints and ends them, says which of their installments are to be billed, and gives notice of their renewal.", footerHeading = "%nExamples:%n", footer = {

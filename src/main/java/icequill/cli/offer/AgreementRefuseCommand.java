@@ -32,7 +32,7 @@ public final class AgreementRefuseCommand extends BookCommand {
     @Override
     public Integer call() {
         Path folder = pricing(folder());
-        return show(AgreementLifeOffice.of(folder, clock(), reader.language()).refuse(agreement.text(),
+        return show(AgreementLifeOffice.of(folder, clock(), reader.language()).note(agreement.text(),
                 new Refusal(notice.day(ShopDay.today(folder, clock())), notice.way(), notice.who(), notice.words()),
                 Optional.empty()), sheet -> printLines(sheet.lines().stream()));
     }

@@ -27,6 +27,11 @@ public sealed interface Tree {
             entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
             keys = Map.copyOf(keys);
         }
+
+        /** One that the program itself writes. */
+        public static Branch of(Map<String, Tree> entries) {
+            return new Branch(entries, Map.of(), Place.NOWHERE);
+        }
     }
 
     /** A list. */
@@ -45,6 +50,16 @@ public sealed interface Tree {
         /** A letter and its accent may come as two characters; together they are one glyph. */
         public static Leaf of(String text, Kind kind, Place place) {
             return new Leaf(Normalizer.normalize(text, Normalizer.Form.NFC), kind, place);
+        }
+
+        /** A text that the program itself writes. */
+        public static Leaf written(Object text) {
+            return of(text.toString(), Kind.TEXT, Place.NOWHERE);
+        }
+
+        /** A number that the program itself writes. */
+        public static Leaf counted(Object number) {
+            return of(number.toString(), Kind.NUMBER, Place.NOWHERE);
         }
 
         /** What YAML takes it for. */

@@ -1,5 +1,6 @@
 package icequill.life.agreement;
 
+import icequill.agreement.SentNotice;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -18,6 +19,36 @@ public sealed interface AgreementEvent {
      */
     record Notice(LocalDate day, LocalDate lastDay, NoticeBy by, NoticeWay way, Optional<String> who,
             Optional<String> words) implements AgreementEvent {}
+
+    /**
+     * The customer was told that it will go on.
+     *
+     * @param notice that went to him, of which it is not known yet whether it arrived
+     */
+    record Told(SentNotice notice) implements AgreementEvent {
+        @Override
+        public LocalDate day() {
+            return notice.sent();
+        }
+    }
+
+    /** The last notice that was sent is known to have arrived. */
+    record Arrived(LocalDate day) implements AgreementEvent {}
+
+    /**
+     * It goes on as another agreement, from the day after its term, or from its next season.
+     *
+     * @param next the number of that
+     * @param who agreed to it; empty where it goes on by itself, or the customer was forgotten since
+     */
+    record Renewal(LocalDate day, String next, Optional<String> who) implements AgreementEvent {}
+
+    /**
+     * It is what another agreement went on as.
+     *
+     * @param before the number of that
+     */
+    record Begun(LocalDate day, String before) implements AgreementEvent {}
 
     /**
      * The customer does not want it to go on after its term.

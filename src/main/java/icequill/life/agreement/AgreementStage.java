@@ -7,5 +7,7 @@ public enum AgreementStage {
     /** Its first day is still to come. */
     TO_COME, IN_FORCE,
     /** It runs until the day that a notice, or a refusal, ends it. */
-    NOTICE_GIVEN, ENDED_BY_TERM, ENDED_BY_NOTICE, ENDED_BY_REFUSAL
+    NOTICE_GIVEN, ENDED_BY_TERM, ENDED_BY_NOTICE, ENDED_BY_REFUSAL,
+    /** Its term is over, and it went on as another agreement. */
+    RENEWED
 }

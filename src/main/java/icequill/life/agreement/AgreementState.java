@@ -1,20 +1,47 @@
 package icequill.life.agreement;
 
+import icequill.agreement.SentNotice;
+import icequill.life.agreement.AgreementEvent.Arrived;
+import icequill.life.agreement.AgreementEvent.Begun;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Refusal;
+import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.Told;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Where an agreement stands that was accepted. */
 public sealed interface AgreementState {
 
-    /** Nothing ends it but its term. */
-    record InForce() implements AgreementState {}
+    /**
+     * Nothing ends it but its term.
+     *
+     * @param notices that it will go on, in the order in which they were sent
+     */
+    record InForce(List<SentNotice> notices) implements AgreementState {
+        public InForce {
+            notices = List.copyOf(notices);
+        }
+    }
+
+    /** It runs to the end of its term and goes on as another agreement. */
+    record Renewed(List<SentNotice> notices, Renewal renewal) implements AgreementState {
+        public Renewed {
+            notices = List.copyOf(notices);
+        }
+    }
+
+    /** One that nothing happened to yet. */
+    static AgreementState begun() {
+        return new InForce(List.of());
+    }
 
     /** Somebody gave notice; it runs to the day that this names. */
     record Noticed(Notice notice) implements AgreementState {}
@@ -30,6 +57,7 @@ public sealed interface AgreementState {
         boolean isOver = lastDay(terms).filter(day::isAfter).isPresent();
         return switch (this) {
         case InForce running -> isOver ? AgreementStage.ENDED_BY_TERM : AgreementStage.IN_FORCE;
+        case Renewed renewed -> isOver ? AgreementStage.RENEWED : AgreementStage.IN_FORCE;
         case Noticed noticed -> isOver ? AgreementStage.ENDED_BY_NOTICE : AgreementStage.NOTICE_GIVEN;
         case Refused refused -> isOver ? AgreementStage.ENDED_BY_REFUSAL : AgreementStage.NOTICE_GIVEN;
         };
@@ -39,6 +67,7 @@ public sealed interface AgreementState {
     default Optional<LocalDate> lastDay(AgreementTerms terms) {
         return switch (this) {
         case InForce running -> terms.termEnd();
+        case Renewed renewed -> terms.termEnd();
         case Noticed(Notice notice) -> Optional.of(notice.lastDay());
         case Refused refused -> Optional.of(terms.renewal().term().lastDay());
         };
@@ -46,40 +75,63 @@ public sealed interface AgreementState {
 
     /** Where it stands after something happened, or why that cannot be. */
     static Validated<AgreementState> step(AgreementState state, AgreementEvent event, AgreementTerms terms) {
-        Problems problems = new Problems();
-        problems.addAll(order(state, event).problems());
-        if (problems.isEmpty()) {
+        return told(state, event).then(after -> {
+            Problems problems = new Problems();
             switch (event) {
             case Notice notice -> check(notice, terms, problems);
             case Refusal refusal -> check(refusal, terms, problems);
+            case Told sent -> check(sent, terms, problems);
+            case Renewal renewal -> check(terms, problems);
+            case Arrived arrived -> {
             }
-        }
-        return problems.or(() -> after(event));
+            case Begun begun -> {
+            }
+            }
+            return problems.or(() -> after);
+        });
     }
 
     /** Where it stands after something that the book knows happened: its terms may have been mended since. */
     static Validated<AgreementState> told(AgreementState state, AgreementEvent event) {
-        return order(state, event).map(same -> after(event));
-    }
-
-    private static AgreementState after(AgreementEvent event) {
-        return switch (event) {
-        case Notice notice -> new Noticed(notice);
-        case Refusal refusal -> new Refused(refusal);
-        };
-    }
-
-    private static Validated<AgreementState> order(AgreementState state, AgreementEvent event) {
         return switch (state) {
-        case InForce running -> Validated.valid(running);
+        case InForce(List<SentNotice> notices) -> inForce(notices, event);
+        case Renewed(List<SentNotice> notices, Renewal renewal) -> event instanceof Notice notice
+                ? Validated.valid(new Noticed(notice))
+                : refused("it goes on as " + renewal.next() + " already");
         case Noticed(Notice before) ->
             refused("notice was given on " + before.day() + " already: the agreement ends on "
                     + before.lastDay());
-        case Refused(Refusal before) -> switch (event) {
-        case Notice notice -> Validated.valid(state);
-        case Refusal again -> refused("that it goes on was refused on " + before.day() + " already");
+        case Refused(Refusal before) -> event instanceof Notice notice
+                ? Validated.valid(new Noticed(notice))
+                : refused("that it goes on was refused on " + before.day() + " already");
         };
+    }
+
+    private static Validated<AgreementState> inForce(List<SentNotice> notices, AgreementEvent event) {
+        return switch (event) {
+        case Notice notice -> Validated.valid(new Noticed(notice));
+        case Refusal refusal -> Validated.valid(new Refused(refusal));
+        case Told(SentNotice sent) -> Validated.valid(new InForce(Stream.concat(notices.stream(), Stream.of(sent))
+                .toList()));
+        case Arrived(LocalDate day) -> arrived(notices, day);
+        case Renewal renewal -> Validated.valid(new Renewed(notices, renewal));
+        case Begun begun -> Validated.valid(new InForce(notices));
         };
+    }
+
+    private static Validated<AgreementState> arrived(List<SentNotice> notices, LocalDate day) {
+        if (notices.isEmpty() || notices.getLast().received().isPresent()) {
+            return refused(notices.isEmpty()
+                    ? "no notice of its renewal was sent yet"
+                    : "that the last notice arrived is known already");
+        }
+        SentNotice last = notices.getLast();
+        if (day.isBefore(last.sent())) {
+            return Validated.invalid(new Problem(Code.WRONG_ORDER, at("day"),
+                    "it arrived on " + day + ", but was sent on " + last.sent(), "that day or a later one"));
+        }
+        return Validated.valid(new InForce(Stream.concat(notices.subList(0, notices.size() - 1).stream(),
+                Stream.of(last.arrived(day))).toList()));
     }
 
     private static Validated<AgreementState> refused(String message) {
@@ -109,6 +161,19 @@ public sealed interface AgreementState {
         if (refusal.day().isAfter(latest)) {
             problems.add(Code.OUT_OF_RANGE, at("day"), "the last day to refuse was " + latest,
                     "a day up to that; after it, the notice that ends what it goes on by");
+        }
+    }
+
+    private static void check(Told told, AgreementTerms terms, Problems problems) {
+        if (!told.day().isBefore(terms.renewal().begins())) {
+            problems.add(Code.OUT_OF_RANGE, at("day"), "what it would go on as begins on " + terms.renewal().begins(),
+                    "a day before that");
+        }
+    }
+
+    private static void check(AgreementTerms terms, Problems problems) {
+        if (terms.termEnd().isEmpty()) {
+            problems.add(Code.NOT_ALLOWED, Place.NOWHERE, "it goes on by the month, by itself", "");
         }
     }
 

@@ -2,7 +2,7 @@ package icequill.office.agreement;
 
 import icequill.answer.agreement.AgreementSheet;
 import icequill.answer.agreement.EndingSheet;
-import icequill.life.agreement.AgreementEvent.Refusal;
+import icequill.life.agreement.AgreementEvent;
 import icequill.life.agreement.AgreementState;
 import icequill.office.billing.PendingWrite;
 import icequill.office.care.HistoryOffice;
@@ -66,19 +66,31 @@ public final class AgreementLifeOffice {
         });
     }
 
+    /** Renews one, which tells what it goes on as. */
+    public Validated<AgreementSheet> renew(String name, RenewalWish wish) {
+        return ShopDay.notAhead(wish.day(), today, DAY).then(day -> sentences())
+                .then(sentences -> book.write(open -> {
+                    ShopBook within = book.within(open);
+                    return HeldAgreement.of(within, name, today).then(held -> held.accepted(wish.seen()))
+                            .then(held -> new GoingOnAgain(within, open).of(held, wish))
+                            .then(next -> HeldAgreement.of(within, next, today))
+                            .then(held -> told(within, held, sentences));
+                }));
+    }
+
     /**
-     * Notes that the customer does not want one to go on after its term.
+     * Notes that a notice of its renewal was sent, that the last one arrived, or that the customer does not want it to go on after its term.
      *
      * @param seen how many of its steps were known to whoever asks; empty where that does not matter
      */
-    public Validated<AgreementSheet> refuse(String name, Refusal refusal, Optional<Integer> seen) {
-        return ShopDay.notAhead(refusal.day(), today, DAY).then(day -> sentences())
+    public Validated<AgreementSheet> note(String name, AgreementEvent event, Optional<Integer> seen) {
+        return ShopDay.notAhead(event.day(), today, DAY).then(day -> sentences())
                 .then(sentences -> book.write(open -> {
                     ShopBook within = book.within(open);
                     return HeldAgreement.of(within, name, today).then(held -> held.accepted(seen))
-                            .then(held -> AgreementState.step(held.steps().state(), refusal, held.terms())
+                            .then(held -> AgreementState.step(held.steps().state(), event, held.terms())
                                     .then(after -> {
-                                        open.lifeSteps().add(held.steps().next(refusal, held.entry().site()));
+                                        open.lifeSteps().add(held.steps().next(event, held.entry().site()));
                                         return HeldAgreement.of(within, name, today);
                                     }))
                             .then(held -> told(within, held, sentences));

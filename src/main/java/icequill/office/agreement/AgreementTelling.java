@@ -3,6 +3,7 @@ package icequill.office.agreement;
 import icequill.agreement.Installment;
 import icequill.agreement.NearestDay;
 import icequill.agreement.PlannedVisit;
+import icequill.agreement.SentNotice;
 import icequill.answer.agreement.AgreementAnswer;
 import icequill.answer.agreement.AgreementAnswer.AgreementChange;
 import icequill.answer.agreement.AgreementAnswer.AgreementStep;
@@ -11,12 +12,17 @@ import icequill.answer.agreement.AgreementAnswer.OfSite;
 import icequill.answer.agreement.AgreementAnswer.Payment;
 import icequill.answer.agreement.AgreementSheet;
 import icequill.explain.ConstantKey;
+import icequill.explain.Phrase;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.life.agreement.AgreementEvent;
+import icequill.life.agreement.AgreementEvent.Arrived;
+import icequill.life.agreement.AgreementEvent.Begun;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Refusal;
+import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.Told;
 import icequill.life.agreement.NoticeWay;
 import icequill.office.billing.StandingInvoices;
 import icequill.party.Site;
@@ -29,6 +35,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Tells an agreement of the book in the language of the reader. */
@@ -93,6 +100,16 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 sentences.formats().day(notice.lastDay())), notice.words());
         case Refusal refusal -> new AgreementStep(refusal.day(),
                 sentences.word("agreed.refused", way(refusal.way()), who(refusal.who())), refusal.words());
+        case Told(SentNotice sent) -> new AgreementStep(sent.sent(), sentences.word("agreed.told",
+                sentences.say(Phrase.of("renewal.law", sent.way().word())),
+                Stream.of(sent.paper(), sent.tracking(), sent.by()).flatMap(Optional::stream)
+                        .map(text -> ", " + text).collect(Collectors.joining())),
+                Optional.empty());
+        case Arrived(LocalDate day) -> new AgreementStep(day, sentences.word("agreed.arrived"), Optional.empty());
+        case Renewal renewal -> new AgreementStep(renewal.day(),
+                sentences.word("agreed.renewed", renewal.next()) + who(renewal.who()), Optional.empty());
+        case Begun(LocalDate day, String before) ->
+            new AgreementStep(day, sentences.word("agreed.begun", before), Optional.empty());
         };
     }
 

@@ -14,19 +14,12 @@ import icequill.life.quote.QuoteEvent;
 import icequill.life.quote.QuoteEvent.Acceptance;
 import icequill.life.quote.QuoteEvent.Refusal;
 import icequill.life.quote.QuoteState;
-import icequill.office.billing.InvoicedPayments;
 import icequill.office.writing.PaperNumbers;
-import icequill.party.Site;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
-import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.request.AgreementRequest;
-import icequill.shop.AgreementLoader;
-import icequill.shop.AgreementsInForce;
 import icequill.shop.BookForms;
-import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
 import icequill.shop.ShopFolder;
@@ -37,8 +30,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** The office that notes what customers say to quotes, and makes agreements and jobs of those that they accept. */
 public final class QuoteLifeOffice {
@@ -87,7 +78,7 @@ public final class QuoteLifeOffice {
         BookForms forms = new BookForms(book);
         ShopFolder shop = forms.shop();
         return ShopDay.notAhead(yes.day(), today, DAY).then(day -> book.read(open -> toMake(open, number, yes, wish)))
-                .then(make -> make.form().map(form -> checked(shop, form, yes.day())
+                .then(make -> make.form().map(form -> NewAgreement.of(book, shop, form, yes.day())
                         .then(entry -> stored(forms, make, yes, Optional.of(entry))))
                         .orElseGet(() -> stored(forms, make, yes, Optional.empty())));
     }
@@ -136,32 +127,6 @@ public final class QuoteLifeOffice {
                 .orElseGet(() -> Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE,
                         "the book does not have what " + number + " was made from",
                         "its request, handed over as maintenance-request with id: " + QuoteOffice.request(number))));
-    }
-
-    /** The agreement as the book stores it, or all that is wrong with it. */
-    private Validated<AgreementEntry> checked(ShopFolder shop, Form form, LocalDate day) {
-        Problems problems = new Problems();
-        Optional<AgreementEntry> entry = new AgreementLoader(shop, new InvoicedPayments(book)::of)
-                .read(form, day, problems).map(hand -> {
-                    twice(shop, hand.request(), hand.site(), problems);
-                    return new AgreementEntry(form.id(), hand.request().number(), hand.site().id(), form.data());
-                });
-        return GlyphCheck.report(shop, problems).or(entry::orElseThrow);
-    }
-
-    /** No machine is looked after under two agreements. */
-    private static void twice(ShopFolder shop, AgreementRequest wanted, Site site, Problems problems) {
-        LocalDate start = wanted.scope().term().start();
-        Set<String> machines = wanted.machines(site, start);
-        new AgreementsInForce(shop).requests(site, start).forEach(other -> {
-            Set<String> both = new TreeSet<>(other.machines(site, start));
-            both.retainAll(machines);
-            if (!both.isEmpty()) {
-                problems.add(Code.NOT_ALLOWED, new Place("", 0, "start"), "on " + start + " agreement "
-                        + other.number() + " looks after " + String.join(", ", both) + " already",
-                        "a later first day, or that agreement as the one that the quote became");
-            }
-        });
     }
 
     private Validated<QuoteStanding> stored(BookForms forms, Making making, Acceptance yes,

@@ -1,11 +1,17 @@
 package icequill.shop.steps;
 
+import icequill.agreement.NoticeRule;
 import icequill.agreement.PaymentChange.GivenBack;
+import icequill.agreement.SentNotice;
 import icequill.ledger.entries.LifeStep;
 import icequill.ledger.store.DamagedRow;
 import icequill.life.agreement.AgreementEvent;
+import icequill.life.agreement.AgreementEvent.Arrived;
+import icequill.life.agreement.AgreementEvent.Begun;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Refusal;
+import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.Told;
 import icequill.life.agreement.AgreementState;
 import icequill.life.agreement.AgreementTerms;
 import icequill.life.agreement.NoticeBy;
@@ -38,11 +44,15 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private static final String WAY = "way";
     private static final String WHO = "who";
     private static final String WORDS = "words";
+    private static final String PAPER = "paper";
+    private static final String TRACKING = "tracking";
+    private static final String NEXT = "next";
+    private static final String BEFORE = "before";
     /** Then the number of a payment and the id of a site: an agreement's payments are few, and ids have no space. */
     private static final String BACK = "back ";
 
     private enum Event {
-        NOTICE, REFUSAL
+        NOTICE, REFUSAL, TOLD, ARRIVED, RENEWED, BEGUN
     }
 
     public AgreementSteps {
@@ -56,7 +66,7 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
 
     /** Where it stands. */
     public AgreementState state() {
-        AgreementState state = new AgreementState.InForce();
+        AgreementState state = AgreementState.begun();
         for (AgreementEvent event : events()) {
             state = AgreementState.told(state, event).found().orElseThrow(() -> new DamagedRow("agreement "
                     + number + ": what happened on " + event.day() + " cannot follow what was before it"));
@@ -73,6 +83,7 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     public AgreementRequest after(AgreementRequest request, CurrencyUnit currency) {
         return switch (state()) {
         case AgreementState.InForce running -> request;
+        case AgreementState.Renewed renewed -> request;
         case AgreementState.Refused refused ->
             request.ending(new Ended(request.renewal().terms().term().lastDay(), Map.of()));
         case AgreementState.Noticed noticed -> request.ending(new Ended(noticed.notice().lastDay(),
@@ -98,6 +109,11 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
                 constant(step, WAY, NoticeWay.class), step.text(WHO), step.text(WORDS));
         case REFUSAL -> new Refusal(step.dated(), constant(step, WAY, NoticeWay.class), step.text(WHO),
                 step.text(WORDS));
+        case TOLD -> new Told(new SentNotice(step.dated(), constant(step, WAY, NoticeRule.Delivery.class),
+                step.text(PAPER), step.text(TRACKING), Optional.empty(), step.text(WHO)));
+        case ARRIVED -> new Arrived(step.dated());
+        case RENEWED -> new Renewal(step.dated(), step.text(NEXT).orElse(""), step.text(WHO));
+        case BEGUN -> new Begun(step.dated(), step.text(BEFORE).orElse(""));
         };
     }
 
@@ -123,9 +139,26 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         return next(Event.NOTICE, notice, site, said, notice.who(), notice.words());
     }
 
-    /** That the customer refuses, as the step after the last. */
-    public LifeStep next(Refusal refusal, String site) {
-        return next(Event.REFUSAL, refusal, site, Map.of(WAY, refusal.way().name()), refusal.who(), refusal.words());
+    /** That anything else happens, as the step after the last. */
+    public LifeStep next(AgreementEvent event, String site) {
+        return switch (event) {
+        case Notice notice -> next(notice, site, new Ended(notice.lastDay(), Map.of()));
+        case Refusal refusal -> next(Event.REFUSAL, refusal, site, Map.of(WAY, refusal.way().name()), refusal.who(),
+                refusal.words());
+        case Told(SentNotice sent) -> next(Event.TOLD, event, site, said(sent), sent.by(), Optional.empty());
+        case Arrived arrived -> next(Event.ARRIVED, event, site, Map.of(), Optional.empty(), Optional.empty());
+        case Renewal renewal ->
+            next(Event.RENEWED, event, site, Map.of(NEXT, renewal.next()), renewal.who(), Optional.empty());
+        case Begun begun ->
+            next(Event.BEGUN, event, site, Map.of(BEFORE, begun.before()), Optional.empty(), Optional.empty());
+        };
+    }
+
+    private static Map<String, String> said(SentNotice sent) {
+        Map<String, String> said = new HashMap<>(Map.of(WAY, sent.way().name()));
+        sent.paper().ifPresent(paper -> said.put(PAPER, paper));
+        sent.tracking().ifPresent(number -> said.put(TRACKING, number));
+        return said;
     }
 
     private LifeStep next(Event what, AgreementEvent event, String site, Map<String, String> said,

@@ -38,7 +38,7 @@ public final class AgreementRefusal implements Page, FormPage {
         LocalDate day = form.day();
         Optional<NoticeWay> way = form.way();
         return problems.or(() -> new Refusal(day, way.orElseThrow(), asked.text("who"), asked.text("words")))
-                .then(refusal -> AgreementPage.office(asked).refuse(asked.part("number"), refusal, form.seen()))
+                .then(refusal -> AgreementPage.office(asked).note(asked.part("number"), refusal, form.seen()))
                 .map(sheet -> Paths.agreement(sheet.data().agreement()));
     }
 

@@ -38,6 +38,8 @@ import icequill.answer.history.HistorySheet;
 import icequill.answer.history.VisitEarnings;
 import icequill.answer.history.VisitListSheet;
 import icequill.answer.job.JobList;
+import icequill.answer.agreement.AgreementSheet;
+import icequill.answer.agreement.EndingSheet;
 import icequill.answer.job.JobSheet;
 import icequill.answer.job.RecommendedRepairs;
 import icequill.answer.paper.DueInstallments;

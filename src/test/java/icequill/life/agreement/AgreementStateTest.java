@@ -3,16 +3,24 @@ package icequill.life.agreement;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.agreement.GoingOn;
+import icequill.agreement.NoticeRule.Delivery;
 import icequill.agreement.RenewalTerms;
+import icequill.agreement.SentNotice;
 import icequill.agreement.Term;
+import icequill.life.agreement.AgreementEvent.Arrived;
+import icequill.life.agreement.AgreementEvent.Begun;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Refusal;
+import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.Told;
 import icequill.life.agreement.AgreementState.InForce;
 import icequill.life.agreement.AgreementState.Noticed;
 import icequill.life.agreement.AgreementState.Refused;
+import icequill.life.agreement.AgreementState.Renewed;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,9 +35,14 @@ class AgreementStateTest {
             30);
     private static final AgreementTerms BY_MONTH = new AgreementTerms(new RenewalTerms(YEAR, 60, 1, GoingOn.BY_MONTH),
             30);
-    private static final InForce RUNNING = new InForce();
+    private static final InForce RUNNING = new InForce(List.of());
     private static final Notice NOTICE = notice("2026-12-01", "2026-12-31");
     private static final Refusal REFUSAL = refusal("2027-04-01");
+
+    private static final SentNotice SENT = new SentNotice(LocalDate.of(2027, 3, 8), Delivery.CERTIFIED_MAIL,
+            Optional.empty(), Optional.of("9407"), Optional.empty(), Optional.of("Ada"));
+    private static final InForce TOLD = new InForce(List.of(SENT));
+    private static final Renewal RENEWAL = new Renewal(LocalDate.of(2027, 4, 2), "A-2027-001", Optional.empty());
 
     /** A state, what happens, and where it stands then; or the sentence of why it cannot. */
     record Row(AgreementTerms terms, AgreementState from, AgreementEvent event, Object to) {}
@@ -50,6 +63,23 @@ class AgreementStateTest {
                         "lastDay: it begins on 2026-06-01 (that day or a later one)"),
                 row(RUNNING, refusal("2027-04-02"), "day: the last day to refuse was 2027-04-01 (a day up to that;"
                         + " after it, the notice that ends what it goes on by)"),
+                row(RUNNING, new Told(SENT), TOLD),
+                row(TOLD, new Arrived(LocalDate.of(2027, 3, 10)),
+                        new InForce(List.of(SENT.arrived(LocalDate.of(2027, 3, 10))))),
+                row(TOLD, new Arrived(LocalDate.of(2027, 3, 7)), "day: it arrived on 2027-03-07, but was sent on"
+                        + " 2027-03-08 (that day or a later one)"),
+                row(RUNNING, new Arrived(LocalDate.of(2027, 3, 10)), "no notice of its renewal was sent yet"),
+                row(new InForce(List.of(SENT.arrived(LocalDate.of(2027, 3, 10)))),
+                        new Arrived(LocalDate.of(2027, 3, 11)), "that the last notice arrived is known already"),
+                row(RUNNING, new Told(new SentNotice(LocalDate.of(2027, 6, 1), Delivery.MAIL, Optional.empty(),
+                        Optional.empty(), Optional.empty(), Optional.empty())),
+                        "day: what it would go on as begins on 2027-06-01 (a day before that)"),
+                row(TOLD, RENEWAL, new Renewed(List.of(SENT), RENEWAL)),
+                row(new Renewed(List.of(), RENEWAL), RENEWAL, "it goes on as A-2027-001 already"),
+                row(new Renewed(List.of(), RENEWAL), REFUSAL, "it goes on as A-2027-001 already"),
+                row(new Renewed(List.of(), RENEWAL), NOTICE, new Noticed(NOTICE)),
+                new Row(BY_MONTH, RUNNING, RENEWAL, "it goes on by the month, by itself"),
+                row(RUNNING, new Begun(LocalDate.of(2026, 5, 20), "A-2025-001"), RUNNING),
                 row(new Noticed(NOTICE), NOTICE,
                         "notice was given on 2026-12-01 already: the agreement ends on 2026-12-31"),
                 row(new Noticed(NOTICE), REFUSAL,

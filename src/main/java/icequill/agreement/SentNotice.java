@@ -1,0 +1,21 @@
+package icequill.agreement;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * A notice of renewal that went to a customer.
+ *
+ * @param paper what was sent, as the office calls it
+ * @param tracking by which it can be followed
+ * @param received empty as long as nobody knows
+ * @param by who sent it; empty where nobody is named, or the customer was forgotten since
+ */
+public record SentNotice(LocalDate sent, NoticeRule.Delivery way, Optional<String> paper, Optional<String> tracking,
+        Optional<LocalDate> received, Optional<String> by) {
+
+    /** The same once it is known to have arrived. */
+    public SentNotice arrived(LocalDate day) {
+        return new SentNotice(sent, way, paper, tracking, Optional.of(day), by);
+    }
+}

@@ -1,0 +1,57 @@
+package icequill.office.quoting;
+
+import icequill.files.form.Form;
+import icequill.ledger.entries.AgreementEntry;
+import icequill.office.billing.InvoicedPayments;
+import icequill.party.Site;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problems;
+import icequill.problem.Validated;
+import icequill.request.AgreementRequest;
+import icequill.shop.AgreementLoader;
+import icequill.shop.AgreementsInForce;
+import icequill.shop.GlyphCheck;
+import icequill.shop.ShopBook;
+import icequill.shop.ShopFolder;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** An agreement that comes into the book by what was agreed, and not by hand. */
+public final class NewAgreement {
+
+    private NewAgreement() {
+    }
+
+    /**
+     * The agreement as the book stores it, or all that is wrong with it.
+     *
+     * @param day as of which it is priced
+     */
+    public static Validated<AgreementEntry> of(ShopBook book, ShopFolder shop, Form form, LocalDate day) {
+        Problems problems = new Problems();
+        Optional<AgreementEntry> entry = new AgreementLoader(shop, new InvoicedPayments(book)::of)
+                .read(form, day, problems).map(hand -> {
+                    twice(shop, hand.request(), hand.site(), problems);
+                    return new AgreementEntry(form.id(), hand.request().number(), hand.site().id(), form.data());
+                });
+        return GlyphCheck.report(shop, problems).or(entry::orElseThrow);
+    }
+
+    /** No machine is looked after under two agreements. */
+    private static void twice(ShopFolder shop, AgreementRequest wanted, Site site, Problems problems) {
+        LocalDate start = wanted.scope().term().start();
+        Set<String> machines = wanted.machines(site, start);
+        new AgreementsInForce(shop).requests(site, start).forEach(other -> {
+            Set<String> both = new TreeSet<>(other.machines(site, start));
+            both.retainAll(machines);
+            if (!both.isEmpty()) {
+                problems.add(Code.NOT_ALLOWED, new Place("", 0, "start"), "on " + start + " agreement "
+                        + other.number() + " looks after " + String.join(", ", both) + " already",
+                        "a later first day, or that agreement as the one that the quote became");
+            }
+        });
+    }
+}
