@@ -10,7 +10,8 @@ public enum Setting {
 
     NAME("name"), STREET("address.street[0]"), CITY("address.city"), REGION("address.region"),
     POSTAL_CODE("address.postalCode"), PHONE("phone"), EMAIL("email"), LANGUAGE("language"), PAPER("paper"),
-    ACCENT("accent"), PAYMENT_DAYS("paymentDays"), LOGO("logo");
+    ACCENT("accent"), PAYMENT_DAYS("paymentDays"), CANCEL_DAYS("cancelDays"),
+    REFUSE_DAYS("refuseDays"), RENEWAL_MONTHS("renewalMonths"), LOGO("logo");
 
     private final String path;
 

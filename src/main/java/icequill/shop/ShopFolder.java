@@ -3,6 +3,7 @@ package icequill.shop;
 import icequill.account.ReminderTerms;
 import icequill.agreement.Earning;
 import icequill.agreement.NoticeRules;
+import icequill.agreement.UsualTerms;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.form.StoredCustomers;
@@ -87,6 +88,11 @@ public final class ShopFolder {
     /** How what is paid ahead for agreements is earned. */
     public Earning earning() {
         return settings.earning();
+    }
+
+    /** What agreements say that were made of quotes, unless something else is said. */
+    public UsualTerms agreed() {
+        return settings.agreed();
     }
 
     /** Empty, with a problem that says why, when rates of some kind are missing altogether. */

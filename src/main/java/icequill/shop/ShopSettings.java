@@ -2,6 +2,7 @@ package icequill.shop;
 
 import icequill.account.ReminderTerms;
 import icequill.agreement.Earning;
+import icequill.agreement.UsualTerms;
 import icequill.files.form.RemindersReader;
 import icequill.files.form.ShopReader;
 import icequill.files.pricing.PricingReader;
@@ -23,11 +24,12 @@ import java.util.stream.Stream;
 /**
  * What shop.yaml and pricing/ say.
  *
+ * @param agreed what agreements say that were made of quotes, unless something else is said
  * @param pricing empty where there is no shop
  * @param problems all that is wrong with them
  * @param texts all that stand in them
  */
-record ShopSettings(Optional<Shop> shop, ReminderTerms reminders, Earning earning,
+record ShopSettings(Optional<Shop> shop, ReminderTerms reminders, Earning earning, UsualTerms agreed,
         Optional<PricingReader.Pricing> pricing, SiteKinds siteKinds, List<Problem> problems, List<ShopText> texts) {
 
     static final String SHOP = "shop.yaml";
@@ -39,7 +41,7 @@ record ShopSettings(Optional<Shop> shop, ReminderTerms reminders, Earning earnin
 
     /** The same with what else is wrong. */
     ShopSettings with(List<Problem> more) {
-        return new ShopSettings(shop, reminders, earning, pricing, siteKinds,
+        return new ShopSettings(shop, reminders, earning, agreed, pricing, siteKinds,
                 Stream.concat(more.stream(), problems.stream()).toList(), texts);
     }
 
@@ -61,7 +63,14 @@ record ShopSettings(Optional<Shop> shop, ReminderTerms reminders, Earning earnin
         Optional<PricingReader.Pricing> pricing = shop
                 .map(found -> new PricingReader(found.currency(), found.paymentDays(), siteKinds, problems)
                         .read(rates));
-        return new ShopSettings(shop, reminders, earning, pricing, siteKinds, problems.list(), texts);
+        return new ShopSettings(shop, reminders, earning, own.map(ShopSettings::agreed).orElse(UsualTerms.THIRTY_DAYS),
+                pricing, siteKinds, problems.list(), texts);
+    }
+
+    private static UsualTerms agreed(Fields own) {
+        UsualTerms usual = UsualTerms.THIRTY_DAYS;
+        return new UsualTerms(own.integer("cancelDays").orElse(usual.cancelDays()),
+                own.integer("refuseDays").orElse(usual.refuseDays()), own.integer("renewalMonths"));
     }
 
     private static Optional<Tree> tree(FolderFiles files, Path file, Problems problems, List<ShopText> texts) {

@@ -47,6 +47,24 @@ class QuoteLifeTest {
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
+    /** By hand: 60 days before 1 June 2028 is 2 April, so 1 April is the last day to refuse. */
+    @ParameterizedTest
+    @EnumSource(names = "SQLITE")
+    void acceptedPlan_saysWhatTheShopUsuallyAgrees_unlessSomethingElseIsSaid(Database database) throws IOException {
+        BookShop shop = quoted(database);
+        shop.json("shop", "change", "cancel-days=45", "refuse-days=60", "renewal-months=24");
+
+        accept(shop, "--plan", "quarterly", "--on", "2026-05-20", "--start", "2027-06-01", "--cancel-days", "10");
+
+        JsonNode told = shop.json("agreement", "show", "A-2026-008");
+        assertThat(told.path("refuseUntil").asString()).isEqualTo("2028-04-01");
+        assertThat(told.path("cancelDays").asInt()).isEqualTo(10);
+        assertThat(shop.json("show", "A-2026-008").toString()).contains("\"months\":24");
+        assertThat(shop.json("shop", "show").path("agreed").path("cancelDays").asInt()).isEqualTo(45);
+        assertThat(shop.problems("shop", "change", "refuse-days=400")).singleElement().asString()
+                .contains("refuseDays");
+    }
+
     @ParameterizedTest
     @EnumSource(names = "SQLITE")
     void answeredQuote_isToldSoWhereverItIsListed(Database database) throws IOException {

@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
         "  icequill shop change phone=607-555-0142 payment-days=14", "  icequill shop change language=es paper=a4"})
 public final class ShopChangeCommand extends BookCommand {
 
-    @Parameters(arity = "0..*", paramLabel = "SETTING=VALUE", description = "Which: name, street, city, region, postal-code, phone, email, language, paper (letter, a4), accent, payment-days; and what it is to be.")
+    @Parameters(arity = "0..*", paramLabel = "SETTING=VALUE", description = "Which: name, street, city, region, postal-code, phone, email, language, paper (letter, a4), accent, payment-days, and what agreements say that quotes become: cancel-days, refuse-days, renewal-months; and what it is to be.")
     private Map<String, String> settings = new LinkedHashMap<>();
 
     @Option(names = "--logo", paramLabel = "FILE", description = "The picture on the shop's papers, a PNG or a JPEG; it is copied into the shop folder.")

@@ -68,16 +68,16 @@ public final class QuoteAcceptCommand extends BookCommand {
         @Option(names = "--start", paramLabel = "DAY", description = "Its first day; that of the quote if left out, or the day of acceptance where that is later.")
         private @Nullable LocalDate start;
 
-        @Option(names = "--cancel-days", paramLabel = "DAYS", description = "Notice by which the customer may end it within the term; 30 if left out.")
+        @Option(names = "--cancel-days", paramLabel = "DAYS", description = "Notice by which the customer may end it within the term; as the shop has it if left out.")
         private @Nullable Integer cancelDays;
 
         @Option(names = "--goes-on", paramLabel = "HOW", converter = GoingOns.class, completionCandidates = GoingOns.class, description = "After the term: ${COMPLETION-CANDIDATES}; for another if left out.")
         private @Nullable GoingOn goesOn;
 
-        @Option(names = "--renewal-months", paramLabel = "MONTHS", description = "For how long it goes on; as long as the term if left out.")
+        @Option(names = "--renewal-months", paramLabel = "MONTHS", description = "For how long it goes on; as the shop has it, or as long as the term, if left out.")
         private @Nullable Integer months;
 
-        @Option(names = "--refuse-days", paramLabel = "DAYS", description = "Days before the end by which the customer says that it is not to go on; 30 if left out. Laws may ask for more: check with your adviser.")
+        @Option(names = "--refuse-days", paramLabel = "DAYS", description = "Days before the end by which the customer says that it is not to go on; as the shop has it if left out. Laws may ask for more: check with your adviser.")
         private @Nullable Integer refuseDays;
 
         @Option(names = "--raise", paramLabel = "PERCENT", description = "By which the price rises then; settled when the time comes if left out.")

@@ -47,7 +47,8 @@ public final class SettingsOffice {
     /** How the shop is set up. */
     public Validated<ShopFacts> show() {
         ShopFolder folder = BookForms.shop(book);
-        return folder.shop().map(shop -> Validated.valid(ShopFacts.of(shop, book.folder(), book.isShared())))
+        return folder.shop()
+                .map(shop -> Validated.valid(ShopFacts.of(shop, folder.agreed(), book.folder(), book.isShared())))
                 .orElseGet(() -> new Validated.Invalid<>(folder.problems()));
     }
 

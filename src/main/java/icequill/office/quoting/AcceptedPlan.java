@@ -1,6 +1,7 @@
 package icequill.office.quoting;
 
 import icequill.agreement.GoingOn;
+import icequill.agreement.UsualTerms;
 import icequill.document.MaintenanceQuote;
 import icequill.document.PlanYear;
 import icequill.explain.ConstantKey;
@@ -27,12 +28,12 @@ import java.util.Optional;
  * chosen, and its price as it was promised.
  *
  * @param request what the quote was made from, as JSON
+ * @param usual what holds where nobody said something else
  */
-record AcceptedPlan(QuoteLife life, MaintenanceQuote quote, String request, Acceptance acceptance) {
+record AcceptedPlan(QuoteLife life, MaintenanceQuote quote, String request, Acceptance acceptance, UsualTerms usual) {
 
     private static final List<String> SAME = List.of("format", "site", "machines", "months", "billing", "modifiers",
             "arrive", "crew", "minutes", "includedCalls");
-    private static final int USUAL_DAYS = 30;
 
     /** @param open where its number is looked for */
     Form form(AgreementWish wish, Reading open) {
@@ -48,7 +49,7 @@ record AcceptedPlan(QuoteLife life, MaintenanceQuote quote, String request, Acce
         entries.put("accepted", pair("date", Leaf.written(acceptance.day()), "paper", named()));
         entries.put("agreed", pair("price", Leaf.counted(Amounts.plain(plan().price())), "from", named()));
         acceptance.purchaseOrder().ifPresent(order -> put(entries, "purchaseOrder", order));
-        entries.put("cancelDays", Leaf.counted(wish.cancelDays().orElse(USUAL_DAYS)));
+        entries.put("cancelDays", Leaf.counted(wish.cancelDays().orElse(usual.cancelDays())));
         entries.put("renewal", renewal(wish));
         return new Form(Optional.of(FormKind.AGREEMENT), EntryId.of(number), Tree.Branch.of(entries));
     }
@@ -68,9 +69,9 @@ record AcceptedPlan(QuoteLife life, MaintenanceQuote quote, String request, Acce
         GoingOn goingOn = wish.goingOn().orElse(GoingOn.BY_TERM);
         put(entries, "goesOn", ConstantKey.of(goingOn));
         if (goingOn != GoingOn.BY_MONTH) {
-            entries.put("months", Leaf.counted(wish.months().orElse(quote.term().months())));
+            entries.put("months", Leaf.counted(wish.months().or(usual::renewalMonths).orElse(quote.term().months())));
         }
-        entries.put("refuseDays", Leaf.counted(wish.refuseDays().orElse(USUAL_DAYS)));
+        entries.put("refuseDays", Leaf.counted(wish.refuseDays().orElse(usual.refuseDays())));
         entries.put("jurisdictions", new Tree.Row(List.of(Leaf.written(jurisdiction())), Place.NOWHERE));
         wish.raise()
                 .ifPresent(percent -> entries.put("raise", Tree.Branch.of(Map.of("percent", Leaf.counted(percent)))));

@@ -11,10 +11,10 @@ import java.util.Optional;
  * @param existing the number of an agreement that the book has already, which the quote became; empty to make one
  * @param number usually the next of its year that no other has
  * @param start usually that of the quote, or the day of acceptance where that is later
- * @param cancelDays of notice within the term; usually 30
+ * @param cancelDays of notice within the term; usually as the shop has it
  * @param goingOn after the term; usually for another
- * @param months for which it goes on; usually as long as the term
- * @param refuseDays by which the customer says that it is not to go on; usually 30
+ * @param months for which it goes on; usually as the shop has it, or as long as the term
+ * @param refuseDays by which the customer says that it is not to go on; usually as the shop has it
  * @param raise of the price then, in percent; usually settled when the time comes
  */
 public record AgreementWish(Optional<String> existing, Optional<String> number, Optional<LocalDate> start,

@@ -1,5 +1,6 @@
 package icequill.office.quoting;
 
+import icequill.agreement.UsualTerms;
 import icequill.answer.shown.QuoteStanding;
 import icequill.document.MaintenanceQuote;
 import icequill.document.RepairQuote;
@@ -63,6 +64,11 @@ public final class QuoteLifeOffice {
         return book.read(open -> found(open, number)).map(QuoteStanding::of);
     }
 
+    /** What an agreement says that a quote becomes, unless something else is said. */
+    public UsualTerms usual() {
+        return BookForms.shop(book).agreed();
+    }
+
     /** The customer does not want it. */
     public Validated<QuoteStanding> decline(String number, Refusal no) {
         return ShopDay.notAhead(no.day(), today, DAY).then(day -> book.write(open -> found(open, number)
@@ -77,7 +83,8 @@ public final class QuoteLifeOffice {
     public Validated<QuoteStanding> accept(String number, Acceptance yes, AgreementWish wish) {
         BookForms forms = new BookForms(book);
         ShopFolder shop = forms.shop();
-        return ShopDay.notAhead(yes.day(), today, DAY).then(day -> book.read(open -> toMake(open, number, yes, wish)))
+        return ShopDay.notAhead(yes.day(), today, DAY)
+                .then(day -> book.read(open -> toMake(open, number, yes, wish, shop.agreed())))
                 .then(make -> make.form().map(form -> NewAgreement.of(book, shop, form, yes.day())
                         .then(entry -> stored(forms, make, yes, Optional.of(entry))))
                         .orElseGet(() -> stored(forms, make, yes, Optional.empty())));
@@ -92,7 +99,8 @@ public final class QuoteLifeOffice {
      */
     private record Making(String quote, Optional<Form> form, Optional<String> existing) {}
 
-    private static Validated<Making> toMake(Reading open, String number, Acceptance yes, AgreementWish wish) {
+    private static Validated<Making> toMake(Reading open, String number, Acceptance yes, AgreementWish wish,
+            UsualTerms usual) {
         return found(open, number).then(life -> QuoteState.step(life.state(), yes).then(after -> {
             String quote = life.issued().number();
             if (!(life.paper() instanceof MaintenanceQuote paper)) {
@@ -101,7 +109,7 @@ public final class QuoteLifeOffice {
             return wish.existing().map(name -> existing(open, life, name)
                     .map(found -> new Making(quote, Optional.empty(), Optional.of(found))))
                     .orElseGet(() -> request(open, life).map(request -> new Making(quote,
-                            Optional.of(new AcceptedPlan(life, paper, request, yes).form(wish, open)),
+                            Optional.of(new AcceptedPlan(life, paper, request, yes, usual).form(wish, open)),
                             Optional.empty())));
         }));
     }

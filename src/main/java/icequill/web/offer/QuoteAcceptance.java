@@ -1,6 +1,7 @@
 package icequill.web.offer;
 
 import icequill.agreement.GoingOn;
+import icequill.agreement.UsualTerms;
 import icequill.answer.shown.QuoteStanding;
 import icequill.document.MaintenanceQuote;
 import icequill.document.PlanYear;
@@ -41,10 +42,11 @@ public final class QuoteAcceptance implements Page, FormPage {
      * What its page shows.
      *
      * @param plans none of a repair
+     * @param usual what the agreement says unless something else is typed
      * @param start the first day of the agreement as it was quoted; empty of a repair
      */
     public record Shown(QuoteStanding quote, boolean isLapsed, List<Plan> plans, Optional<LocalDate> start,
-            List<String> ways, List<String> goesOn, TypedFields typed) {
+            UsualTerms usual, List<String> ways, List<String> goesOn, TypedFields typed) {
 
         public Shown {
             plans = List.copyOf(plans);
@@ -122,7 +124,8 @@ public final class QuoteAcceptance implements Page, FormPage {
                         asked.reader().today().isAfter(standing.validUntil()),
                         quote.map(MaintenanceQuote::plans).orElse(List.of()).stream()
                                 .map(year -> plan(year, asked)).toList(),
-                        quote.map(found -> found.term().start()), keys(AcceptanceWay.values()),
+                        quote.map(found -> found.term().start()), QuoteLifeOffice.of(asked.book()).usual(),
+                        keys(AcceptanceWay.values()),
                         keys(GoingOn.values()), typed), standing));
     }
 
