@@ -42,7 +42,11 @@ public final class RenewalOffice {
         this.language = language;
     }
 
-    /** @param language of the reader; empty for the shop's */
+    /**
+     * That of a shop.
+     *
+     * @param language of the reader; empty for the shop's
+     */
     public static RenewalOffice of(Path folder, Clock clock, Optional<Language> language) {
         return of(ShopBook.of(folder, clock), language);
     }

@@ -65,7 +65,7 @@ public record EarlyEnd(WholeAgreement hand, LocalDate lastDay, Earning earning, 
 
     private Prepaid prepaid(AgreementState site) {
         Set<LocalDate> slots = doneSlots(site);
-        return site.prepaid(visit -> !visit.date().isAfter(lastDay) && visit.date().isAfter(day)
+        return site.prepaid(visit -> (!visit.date().isAfter(lastDay) && visit.date().isAfter(day))
                 || slots.contains(visit.date()));
     }
 

@@ -63,7 +63,7 @@ class AgreementPagesTest {
 
         HttpResponse<String> early = sent("renewal", Map.of("what", "renew", "seen", "1"));
         assertThat(early.statusCode()).isEqualTo(422);
-        assertThat(early.body()).contains("the customer may refuse until 2027-04-01", "href=\"#agreed\"");
+        assertThat(early.body()).contains("The customer may refuse until 2027-04-01.", "href=\"#agreed\"");
         HttpResponse<String> next = sent("renewal", Map.of("what", "renew", "agreed", "J. Baker", "seen", "1"));
 
         assertThat(next.headers().firstValue("Location")).contains("/agreements/A-2027-001");

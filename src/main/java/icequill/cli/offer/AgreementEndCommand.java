@@ -25,9 +25,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Ends an agreement by notice. */
-@Command(name = "end", mixinStandardHelpOptions = true, description = "Ends an agreement by notice, with its days of notice. Shows what goes back of what was paid ahead; with --yes it is done, and the credit notes are issued in the same step.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill agreement end A-2026-006 --way mail --on 2026-12-01                  what goes back",
-        "  icequill agreement end A-2026-007 --way mail --on 2026-12-01 --from \"J. Baker\" --yes"})
+@Command(name = "end", mixinStandardHelpOptions = true, description = "Ends an agreement by notice, with its days of notice. Shows what goes back of what was paid ahead; with --yes it is done, and the credit notes are issued in the same step.", footerHeading = "%nExample:%n", footer = "  icequill agreement end A-2026-007 --way mail --on 2026-12-01 --from \"J. Baker\"")
 public final class AgreementEndCommand extends BookCommand {
 
     @Mixin

@@ -33,7 +33,11 @@ public final class AgreementLifeOffice {
         this.today = ShopDay.today(book.folder(), book.clock());
     }
 
-    /** @param language of the reader; empty for the shop's */
+    /**
+     * That of a shop.
+     *
+     * @param language of the reader; empty for the shop's
+     */
     public static AgreementLifeOffice of(Path folder, Clock clock, Optional<Language> language) {
         return of(ShopBook.of(folder, clock), language);
     }

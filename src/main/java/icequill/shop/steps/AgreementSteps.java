@@ -95,9 +95,9 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private static Map<String, List<GivenBack>> givenBack(LifeStep step, CurrencyUnit currency) {
         Map<String, List<GivenBack>> all = new HashMap<>();
         step.said().keySet().stream().filter(key -> key.startsWith(BACK)).sorted().forEach(key -> {
-            String[] parts = key.split(" ");
-            all.computeIfAbsent(parts[2], site -> new ArrayList<>())
-                    .add(DamagedRow.made(BACK, () -> new GivenBack(Integer.parseInt(parts[1]),
+            int end = key.lastIndexOf(' ');
+            all.computeIfAbsent(key.substring(end + 1), site -> new ArrayList<>())
+                    .add(DamagedRow.made(BACK, () -> new GivenBack(Integer.parseInt(key.substring(BACK.length(), end)),
                             Amounts.of(new BigDecimal(step.said().get(key)), currency))));
         });
         return all;
