@@ -47,6 +47,8 @@ class BrowserTest {
             "/calls/new?site=crumb-lane-bakery",
             "/calls/hotel-fernhill-2026-06-10", "/calls/hotel-fernhill-2026-06-10?", "/visits",
             "/visits/warranty-pump-bakery", "/visits/late-call",
+            "/agreements/A-2026-004", "/agreements/A-2026-004/end?day=2026-12-01&way=mail", "/agreements/A-2026-004/refuse",
+            "/agreements/A-2026-004/renewal", "/today/renewals",
             "/sites/hotel-fernhill/visit", "/visits/warranty-pump-bakery/change",
             "/visits/warranty-pump-bakery/withdraw", "/papers", "/papers/INV-2026-00001",
             "/papers/INV-2026-00001/credit",
