@@ -27,7 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -72,9 +72,13 @@ record EarlyEnding(ShopBook book, Transaction open, LocalDate today, Sentences s
     private Validated<List<BookedPaper>> credits(HeldAgreement held, Ended ended, Map<Integer, String> billed) {
         Problems problems = new Problems();
         List<BookedPaper> issued = new ArrayList<>();
-        ended.givenBack().values().stream().flatMap(List::stream).map(GivenBack::payment)
-                .filter(billed::containsKey).collect(Collectors.toCollection(TreeSet::new))
-                .forEach(payment -> problems.take(credit(held, ended, billed.get(payment))).ifPresent(issued::addAll));
+        Set<Integer> back = ended.givenBack().values().stream().flatMap(List::stream).map(GivenBack::payment)
+                .collect(Collectors.toSet());
+        billed.forEach((payment, invoice) -> {
+            if (back.contains(payment)) {
+                problems.take(credit(held, ended, invoice)).ifPresent(issued::addAll);
+            }
+        });
         return problems.or(() -> issued);
     }
 
