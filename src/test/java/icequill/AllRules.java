@@ -72,7 +72,7 @@ public final class AllRules {
                 new Fee.Flat(usd("7.35"), Optional.empty()), ALWAYS);
         return new Adjustments(usual.modifiers(), List.of(supplies, truck), usual.surcharges(),
                 usual.classDiscounts(), usual.documentDiscounts(), Optional.empty(), Optional.empty(),
-                Optional.empty());
+                Optional.empty(), List.of());
     }
 
     private static Plans plans(Plans usual) {

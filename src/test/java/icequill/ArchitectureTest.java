@@ -130,6 +130,7 @@ class ArchitectureTest {
         room(arrows, "life.job", "");
         // agreement, because its terms say when it may end
         room(arrows, "life.agreement", "agreement");
+        room(arrows, "life.claim", "");
         // work, because a call is a visit's reason and its order; money, because who allows more says how much
         room(arrows, "life.call", "work money");
         room(arrows, "files.disk", "files.yaml");
@@ -178,7 +179,7 @@ class ArchitectureTest {
         // tax, because it is parts of a taxed price that are billed before a job is done
         room(arrows, "shop.life",
                 "shop ledger ledger.papers ledger.entries ledger.store life.quote life.job life.repair document tax agreement"
-                        + " files.form work party");
+                        + " files.form work party life.claim money");
         room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");
         room(arrows, "answer.price", "render.words document work party explain");
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
@@ -202,6 +203,7 @@ class ArchitectureTest {
         room(arrows, "answer.shown",
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer life.quote"
                         + " files.yaml document party explain money shop.life");
+        room(arrows, "answer.claim", "answer life.claim explain money shop.life");
         room(arrows, "answer.job",
                 "answer life.job life.quote life.repair ledger.papers document party explain money shop.life tax");
         room(arrows, "answer.agreement", "answer life.agreement render.words files.answer agreement explain");
@@ -253,6 +255,8 @@ class ArchitectureTest {
         room(arrows, "office.demo",
                 "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money office.quoting life.job life.quote");
+        room(arrows, "office.claim",
+                "answer.claim life.claim pricer rates render.words work party money explain shop shop.life ledger ledger.entries visits");
         room(arrows, "web.door", "party");
         // files.disk, because styles lie at an address made of their hash; render.words, because pages speak as papers do
         room(arrows, "web.page",
@@ -270,6 +274,7 @@ class ArchitectureTest {
                 + " answer.job life.quote life.job agreement document"
                 + " answer.register answer.shown answer.forecast answer shop ledger.papers render.view render.page"
                 + " files.yaml request party explain tax");
+        room(arrows, "web.claim", "web.page office.claim answer.claim life.claim");
         room(arrows, "web.days", "web.page office.days answer.days");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
         room(arrows, "web.run",
@@ -278,7 +283,7 @@ class ArchitectureTest {
         room(arrows, "web",
                 "web.agreement web.offer web.run web.days web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
                         + " office.register answer answer.call answer.history answer.job answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
-                        + " files.disk shop request explain office");
+                        + " files.disk shop request explain office web.claim");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
                 "files.answer files.yaml office.care office.billing office answer.shown answer.history answer.paper answer"
@@ -289,6 +294,7 @@ class ArchitectureTest {
         room(arrows, "cli.visit",
                 "cli.days cli.terminal office.asking office.call office.quoting office.care office.billing office answer.call answer.history answer.job answer shop request"
                         + " life.job explain tax");
+        room(arrows, "cli.claim", "cli.terminal office.claim answer.claim life.claim shop");
         room(arrows, "cli.offer",
                 "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request"
                         + " life.quote agreement explain answer.register office.agreement answer.agreement life.agreement");
@@ -296,7 +302,7 @@ class ArchitectureTest {
                 "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");
         room(arrows, "cli.book",
                 "cli.terminal web office.demo office.care office.register answer.rates answer.today answer files.form shop");
-        room(arrows, "cli", "cli.register cli.visit cli.offer cli.billing cli.book cli.terminal");
+        room(arrows, "cli", "cli.register cli.visit cli.offer cli.billing cli.book cli.terminal cli.claim");
         return arrows;
     }
 

@@ -207,7 +207,7 @@ public final class RatesFixture {
                         new Reduction.Fixed(usd("10")), place),
                         new DocumentDiscount("five-percent", Wording.same("five percent"),
                                 new Reduction.Part(Percent.of("5")), place)),
-                Optional.empty(), Optional.empty(), Optional.empty());
+                Optional.empty(), Optional.empty(), Optional.empty(), List.of());
     }
 
     /** Where a visit names it, and everywhere. */

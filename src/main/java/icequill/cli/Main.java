@@ -22,6 +22,7 @@ import icequill.cli.book.RestoreCommand;
 import icequill.cli.book.ShopCommand;
 import icequill.cli.book.ShowCommand;
 import icequill.cli.book.TodayCommand;
+import icequill.cli.claim.ClaimCommand;
 import icequill.cli.offer.AgreementCommand;
 import icequill.cli.offer.BrushingCommand;
 import icequill.cli.offer.CompareCommand;
@@ -77,6 +78,7 @@ public final class Main implements Runnable {
             TodayCommand.class, CheckCommand.class,
             PriceCommand.class, QuoteCommand.class, AgreementCommand.class, CompareCommand.class,
             BrushingCommand.class, FitCommand.class, CallCommand.class, VisitCommand.class, JobCommand.class,
+            ClaimCommand.class,
             SaleCommand.class,
             InvoiceCommand.class,
             CreditCommand.class, PaymentCommand.class, IssuedPaperCommand.class, FindCommand.class, ShowCommand.class,

@@ -85,7 +85,7 @@ record Overlay(Rates rates, RateSheet sheet) {
                                 surcharge.chargeClass(), surcharge.applies().onlyNamed(), surcharge.place())
                         : surcharge).toList(),
                 usual.classDiscounts(), usual.documentDiscounts(), usual.earlyPayment(), usual.cardCost(),
-                usual.diagnosisCredit())
+                usual.diagnosisCredit(), usual.warrantyPayers())
                 .paid(sheet.earlyPayment());
     }
 

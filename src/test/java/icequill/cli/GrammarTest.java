@@ -40,7 +40,8 @@ class GrammarTest {
     /** What needs another disk, another shop or a version of its own, or serves until it is stopped. */
     private static final Set<String> ELSEWHERE = Set.of("backup", "restore", "rates export", "rates show", "demo",
             "new", "visit new", "office",
-            "fit", "check", "call close", "job done", "job withdraw", "job progress", "job release");
+            "fit", "check", "call close", "job done", "job withdraw", "job progress", "job release",
+            "claim pay", "claim refuse");
 
     private static final Set<String> BEFORE_BILLING = Set.of("icequill invoice issue", "icequill visit withdraw");
 

@@ -132,7 +132,7 @@ class FeesTest {
         return new Rates(USD, usual.labor(), usual.serviceCall(), usual.materials(), usual.tasks(),
                 new Adjustments(adjustments.modifiers(), List.of(fee), adjustments.surcharges(),
                         adjustments.classDiscounts(), adjustments.documentDiscounts(), Optional.empty(),
-                        Optional.empty(), Optional.empty()),
+                        Optional.empty(), Optional.empty(), List.of()),
                 usual.plans());
     }
 

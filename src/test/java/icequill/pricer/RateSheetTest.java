@@ -158,7 +158,7 @@ class RateSheetTest {
         Adjustments adjustments = new Adjustments(usual.adjustments().modifiers(), List.of(fee),
                 usual.adjustments().surcharges(), usual.adjustments().classDiscounts(),
                 usual.adjustments().documentDiscounts(), Optional.empty(), Optional.empty(),
-                Optional.empty());
+                Optional.empty(), List.of());
         Rates withFee = new Rates(USD, usual.labor(), usual.serviceCall(), usual.materials(), usual.tasks(),
                 adjustments, usual.plans());
         RateSheet sheet = new RateSheet("s", Wording.same("s"), Set.of("bakery"), Set.of(),

@@ -13,9 +13,10 @@ import java.util.List;
  * @param unbilled visits that are done and have no invoice that stands
  * @param calls to which nobody went yet
  * @param lapsing quotes whose last day is within a week
+ * @param claims that are to be sent, or what failed returned, within a week or since
  */
 public record DayAnswer(LocalDate day, List<Attendance> late, List<Attendance> planned, List<Attendance> unbilled,
-        List<CallRow> calls, List<LapsingQuote> lapsing) {
+        List<CallRow> calls, List<LapsingQuote> lapsing, List<DueClaim> claims) {
 
     /**
      * A visit.
@@ -40,16 +41,26 @@ public record DayAnswer(LocalDate day, List<Attendance> late, List<Attendance> p
      */
     public record LapsingQuote(String number, String where, LocalDate validUntil) {}
 
+    /**
+     * A claim for work under a warranty.
+     *
+     * @param claim by id
+     * @param by which day something is to be done
+     */
+    public record DueClaim(String claim, String siteName, LocalDate by) {}
+
     public DayAnswer {
         late = List.copyOf(late);
         planned = List.copyOf(planned);
         unbilled = List.copyOf(unbilled);
         calls = List.copyOf(calls);
         lapsing = List.copyOf(lapsing);
+        claims = List.copyOf(claims);
     }
 
     /** Whether nothing waits. */
     public boolean isFree() {
-        return late.isEmpty() && planned.isEmpty() && unbilled.isEmpty() && calls.isEmpty() && lapsing.isEmpty();
+        return late.isEmpty() && planned.isEmpty() && unbilled.isEmpty() && calls.isEmpty() && lapsing.isEmpty()
+                && claims.isEmpty();
     }
 }

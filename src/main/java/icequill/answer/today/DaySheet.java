@@ -29,6 +29,11 @@ public record DaySheet(DayAnswer data, Sentences sentences) implements Sheet {
             lines.add(sentences.word("today.lapsing"));
             data.lapsing().forEach(quote -> lines.add("  " + quote(quote)));
         }
+        if (!data.claims().isEmpty()) {
+            lines.add(sentences.word("today.claims"));
+            data.claims().forEach(claim -> lines.add("  " + sentences.formats().day(claim.by()) + ": " + claim.claim()
+                    + ", " + claim.siteName()));
+        }
         return lines;
     }
 

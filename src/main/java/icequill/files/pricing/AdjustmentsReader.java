@@ -16,6 +16,7 @@ import icequill.rates.DocumentDiscount;
 import icequill.rates.Fee;
 import icequill.rates.Modifier;
 import icequill.rates.Surcharge;
+import icequill.rates.WarrantyPayer;
 import icequill.work.ChargeClass;
 import icequill.work.Unit;
 import java.util.List;
@@ -42,7 +43,14 @@ record AdjustmentsReader(Fields fields, CurrencyUnit currency, int paymentDays) 
                 Names.list(fields.children("surcharges"), this::surcharge),
                 Names.list(fields.children("classDiscounts"), this::classDiscount),
                 Names.list(fields.children("documentDiscounts"), this::documentDiscount),
-                EarlyPaymentReader.read(fields, paymentDays), cardCost(), diagnosisCredit());
+                EarlyPaymentReader.read(fields, paymentDays), cardCost(), diagnosisCredit(),
+                fields.children("warrantyPayers").stream().flatMap(entry -> payer(entry).stream()).toList());
+    }
+
+    private Optional<WarrantyPayer> payer(Fields entry) {
+        return entry.text("name").flatMap(name -> entry.integer("sendDays").map(days -> new WarrantyPayer(name,
+                entry.entries().containsKey("hourly") ? Prices.amount(entry, "hourly", currency) : Optional.empty(),
+                entry.integer("mostMinutes"), days, entry.integer("returnDays"))));
     }
 
     private Optional<DiagnosisCredit> diagnosisCredit() {

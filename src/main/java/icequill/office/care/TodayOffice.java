@@ -6,6 +6,7 @@ import icequill.answer.history.Period;
 import icequill.answer.history.VisitState;
 import icequill.answer.today.DayAnswer;
 import icequill.answer.today.DayAnswer.Attendance;
+import icequill.answer.today.DayAnswer.DueClaim;
 import icequill.answer.today.DayAnswer.LapsingQuote;
 import icequill.answer.today.DaySheet;
 import icequill.files.form.VisitNames;
@@ -23,6 +24,7 @@ import icequill.shop.BookedCalls;
 import icequill.shop.BookedPapers;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
+import icequill.shop.life.ClaimLife;
 import icequill.shop.life.QuoteLife;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
@@ -76,7 +78,7 @@ public final class TodayOffice {
         return HistoryOffice.sentences(folder, language).then(sentences -> (book.exists()
                 ? book.read(open -> calls(open, folder.shop().orElseThrow())
                         .map(calls -> waiting(open, day, calls)))
-                : Validated.valid(new DayAnswer(day, List.of(), List.of(), List.of(), List.of(), List.of())))
+                : Validated.valid(new DayAnswer(day, List.of(), List.of(), List.of(), List.of(), List.of(), List.of())))
                 .map(waiting -> new DaySheet(waiting, sentences)));
     }
 
@@ -97,7 +99,8 @@ public final class TodayOffice {
                 new Period(Optional.empty(), Optional.of(day.plusDays(WEEK)))));
         return new DayAnswer(day, attendances(names, all, VisitState.PLANNED, visit -> visit.isBefore(day)),
                 attendances(names, all, VisitState.PLANNED, visit -> !visit.isBefore(day)),
-                attendances(names, all, VisitState.DONE, visit -> true), calls, lapsing(open, day));
+                attendances(names, all, VisitState.DONE, visit -> true), calls, lapsing(open, day),
+                claims(open, names, day));
     }
 
     private static List<Attendance> attendances(SiteNames names, List<FoundVisits.One> visits, VisitState state,
@@ -105,6 +108,13 @@ public final class TodayOffice {
         return visits.stream().filter(one -> one.state() == state)
                 .map(FoundVisits.One::entry).filter(entry -> when.test(entry.began().toLocalDate()))
                 .sorted(Comparator.comparing(VisitEntry::began)).map(names::attendance).toList();
+    }
+
+    private static List<DueClaim> claims(Reading open, SiteNames names, LocalDate day) {
+        return ClaimLife.all(open).stream().flatMap(claim -> claim.next().stream()
+                .filter(last -> !last.isAfter(day.plusDays(WEEK)))
+                .map(last -> new DueClaim(claim.id(), claim.site().map(names::of).orElse(""), last)))
+                .sorted(Comparator.comparing(DueClaim::by).thenComparing(DueClaim::claim)).toList();
     }
 
     private static List<LapsingQuote> lapsing(Reading open, LocalDate day) {

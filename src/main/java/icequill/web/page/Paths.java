@@ -39,6 +39,11 @@ public final class Paths {
         return "/quotes/" + part(number);
     }
 
+    /** A claim, by its id. */
+    public static String claim(String id) {
+        return "/claims/" + part(id);
+    }
+
     /** The job that a quote became. */
     public static String job(String number) {
         return "/jobs/" + part(number);

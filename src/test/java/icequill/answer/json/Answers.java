@@ -33,6 +33,8 @@ import icequill.answer.call.CallListSheet;
 import icequill.answer.call.CallSheet;
 import icequill.answer.call.TakenCallSheet;
 import icequill.answer.days.DaysSheet;
+import icequill.answer.claim.ClaimList;
+import icequill.answer.claim.ClaimSheet;
 import icequill.answer.days.DueSheet;
 import icequill.answer.history.HistorySheet;
 import icequill.answer.history.VisitEarnings;
@@ -97,6 +99,8 @@ final class Answers {
         all.put("quotes", QuoteList.class);
         all.put("quote-outcomes", QuoteOutcomes.class);
         all.put("quote-standing", QuoteStanding.class);
+        all.put("claim", ClaimSheet.class);
+        all.put("claims", ClaimList.class);
         all.put("job", JobSheet.class);
         all.put("jobs", JobList.class);
         all.put("recommended-repairs", RecommendedRepairs.class);
