@@ -185,7 +185,7 @@ class ArchitectureTest {
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
                 + " forecast.stops pricer party explain money");
         room(arrows, "answer",
-                "answer.amounts answer.forecast answer.price ledger ledger.care ledger.find ledger.papers ledger.entries ledger.trail"
+                "answer.amounts answer.days answer.forecast answer.price ledger ledger.care ledger.find ledger.papers ledger.entries ledger.trail"
                         + " render.words files.answer files.form files.yaml files.disk outlook plans visits document forecast"
                         + " forecast.stops tax pricer planner rates agreement work account party explain money");
         // shop, because a row of a list is made of a call of the book
@@ -211,7 +211,8 @@ class ArchitectureTest {
         room(arrows, "answer.quote",
                 "answer.amounts answer.forecast answer.price answer.shown answer ledger.papers render.words files.answer"
                         + " outlook plans document forecast agreement party explain money");
-        room(arrows, "answer.days", "days files.answer render.words explain");
+        // files.disk, because a calendar is a file
+        room(arrows, "answer.days", "days files.answer files.disk render.words explain");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money");
@@ -246,7 +247,7 @@ class ArchitectureTest {
                         + " party answer.job life.job shop.life");
         // files.yaml, because a planned visit is written like a form; money, because minutes of the way are whole
         room(arrows, "office.days",
-                "office.billing office.care answer.days answer.site shop shop.life ledger ledger.entries files.form files.yaml"
+                "office.billing office.care answer.days answer.site shop shop.life ledger ledger.entries ledger.trail files.form files.yaml"
                         + " render.words life.call days plans request rates agreement work party explain money");
         // office.care, because it knows the sentences of a reader
         room(arrows, "office.agreement",

@@ -1,17 +1,13 @@
 package icequill.answer;
 
+import icequill.answer.days.CalendarFile;
 import icequill.document.Schedule;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import net.fortuna.ical4j.data.CalendarOutputter;
-import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.ComponentList;
 import net.fortuna.ical4j.model.PropertyList;
 import net.fortuna.ical4j.model.component.VAlarm;
@@ -20,12 +16,10 @@ import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtEnd;
 import net.fortuna.ical4j.model.property.DtStamp;
 import net.fortuna.ical4j.model.property.DtStart;
-import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.Summary;
 import net.fortuna.ical4j.model.property.Trigger;
 import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
-import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 
 /**
  * The moments of a visit at which a wait is over, as a calendar for the technicians' phones (iCalendar, RFC 5545): one event each,
@@ -38,15 +32,7 @@ record Alarms(String visit, Schedule schedule) {
     private static final List<Duration> BEFORE = List.of(Duration.ofMinutes(-2), Duration.ZERO);
 
     static byte[] calendar(List<Alarms> visits) {
-        List<VEvent> events = visits.stream().flatMap(Alarms::events).toList();
-        Calendar calendar = new Calendar(new PropertyList(List.of(new ProdId("-//Icequill//Timetable//EN"),
-                ImmutableVersion.VERSION_2_0)), new ComponentList<>(events));
-        try (ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
-            new CalendarOutputter().output(calendar, bytes);
-            return bytes.toByteArray();
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
+        return CalendarFile.of("Timetable", visits.stream().flatMap(Alarms::events).toList());
     }
 
     private Stream<VEvent> events() {

@@ -46,7 +46,7 @@ record Tour(int from, int until, List<Stop> stops) {
             Stop stop = stops.get(i);
             int there = free + (i == 0 ? stop.road().minutes() : stops.get(i - 1).road().to(stop.road()));
             int begin = Math.max(there, stop.from());
-            if (stop.isFixed() && begin > stop.from() || begin + stop.minutes() > stop.until()) {
+            if ((stop.isFixed() && begin > stop.from()) || begin + stop.minutes() > stop.until()) {
                 return Optional.empty();
             }
             begins.add(begin);

@@ -9,6 +9,7 @@ import icequill.web.call.CallEntryPage;
 import icequill.web.call.CallPage;
 import icequill.web.call.CallStep;
 import icequill.web.call.CallsPage;
+import icequill.web.days.CalendarPage;
 import icequill.web.days.DaysPage;
 import icequill.web.claim.ClaimPage;
 import icequill.web.claim.ClaimsPage;
@@ -77,6 +78,8 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         post("/today/issue", issue);
         get("/today/renewals", new RenewalsPage());
         get("/today/visits", new DueVisitsPage());
+        get("/today/calendar", new CalendarPage());
+        get("/today/calendar/ics", CalendarPage::file);
         DaysPage days = new DaysPage();
         get("/today/days", days);
         post("/today/days", days);

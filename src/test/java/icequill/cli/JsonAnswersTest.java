@@ -121,6 +121,7 @@ class JsonAnswersTest {
             "issued-papers | invoice due --until 2026-06-02 --issue --dry-run",
             "renewals | agreement renewals",
             "due-visits | visit due --date 2026-08-01",
+            "person-calendar | visit calendar --person ADA --from 2026-07-01",
             "proposed-days | visit days --from 2026-08-03",
             "shown | show INV-2026-00001",
             "shown | show crumb-lane-bakery",
@@ -210,6 +211,7 @@ class JsonAnswersTest {
         List<String> words = new ArrayList<>(List.of(line.replace("DIR", other.toString())
                 .replace("ADDRESS", ADDRESS).replace("PAYMENT", payment(line)).replace("VERSION", version(line))
                 .split(" ", -1)));
+        words.replaceAll(word -> word.equals("ADA") ? "Ada Quill" : word);
         words.replaceAll(word -> Files.exists(shop.folder().resolve(word)) && word.contains(".")
                 ? shop.folder().resolve(word).toString()
                 : word);

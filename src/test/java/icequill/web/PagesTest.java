@@ -60,7 +60,7 @@ class PagesTest {
                 pages.put(path, answer);
                 if (isPage(answer)) {
                     found(LINK, answer.body()).stream().map(link -> link.group(1).replace("&amp;", "&"))
-                            .filter(Predicate.not(link -> link.matches("(tel|mailto):.*|.*/(bare|xml)")))
+                            .filter(Predicate.not(link -> link.matches("(tel|mailto):.*|.*/(bare|xml|ics[?].*)")))
                             .map(link -> link.matches("([?].*)?") ? path.replaceFirst("[?].*", "") + link : link)
                             .forEach(next::add);
                 }

@@ -1,5 +1,6 @@
 package icequill.cli.visit;
 
+import icequill.cli.days.VisitCalendarCommand;
 import icequill.cli.days.VisitDaysCommand;
 import icequill.cli.days.VisitDueCommand;
 import icequill.cli.terminal.Noun;
@@ -7,7 +8,7 @@ import picocli.CommandLine.Command;
 
 /** The commands on visits. */
 @Command(name = "visit", mixinStandardHelpOptions = true, subcommands = {VisitAddCommand.class,
-        VisitDaysCommand.class, VisitDueCommand.class, VisitEarningsCommand.class,
+        VisitCalendarCommand.class, VisitDaysCommand.class, VisitDueCommand.class, VisitEarningsCommand.class,
         VisitListCommand.class, VisitNewCommand.class, VisitRecordCommand.class, VisitShowCommand.class,
         VisitTimetableCommand.class,
         VisitWithdrawCommand.class,

@@ -43,6 +43,13 @@ public sealed interface Answer {
      */
     record Xml(String text, String name) implements Answer {}
 
+    /**
+     * A calendar, to be saved.
+     *
+     * @param name under which it is saved
+     */
+    record Calendar(String text, String name) implements Answer {}
+
     /** A page that is shown once more since what was asked for could not be done. */
     record Instead(Answer page, List<Problem> problems) implements Answer {
         public Instead {

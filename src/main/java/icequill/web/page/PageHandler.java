@@ -129,6 +129,11 @@ public final class PageHandler {
         context.html(templates.fill("refused", frame(asked), why));
     }
 
+    private static void save(Context context, String type, String name, String text) {
+        context.header("Content-Disposition", "attachment; filename=\"" + name + "\"");
+        context.contentType(type).result(text);
+    }
+
     private void send(Context context, Asked asked, Answer answer) {
         context.attribute(ANSWERED, true);
         switch (answer) {
@@ -147,10 +152,8 @@ public final class PageHandler {
             context.header("Content-Disposition", "inline; filename=\"" + sent.name() + "\"");
             context.contentType("application/pdf").result(sent.pdf().bytes());
         }
-        case Answer.Xml xml -> {
-            context.header("Content-Disposition", "attachment; filename=\"" + xml.name() + "\"");
-            context.contentType("application/xml").result(xml.text());
-        }
+        case Answer.Xml xml -> save(context, "application/xml", xml.name(), xml.text());
+        case Answer.Calendar calendar -> save(context, "text/calendar", calendar.name(), calendar.text());
         case Answer.Instead instead -> {
             send(context, asked, wantsJson(context) ? new Answer.Refused(instead.problems()) : instead.page());
             if (instead.page() instanceof Answer.Shown) {

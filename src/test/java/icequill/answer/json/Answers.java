@@ -32,6 +32,7 @@ import icequill.answer.agreement.EndingSheet;
 import icequill.answer.call.CallListSheet;
 import icequill.answer.call.CallSheet;
 import icequill.answer.call.TakenCallSheet;
+import icequill.answer.days.CalendarSheet;
 import icequill.answer.days.DaysSheet;
 import icequill.answer.claim.ClaimList;
 import icequill.answer.claim.ClaimSheet;
@@ -120,6 +121,7 @@ final class Answers {
         all.put("agreement-ending", EndingSheet.class);
         all.put("renewals", RenewalList.class);
         all.put("due-visits", DueSheet.class);
+        all.put("person-calendar", CalendarSheet.class);
         all.put("proposed-days", DaysSheet.class);
         all.put("agreements", AgreementList.class);
         all.put("payments", PaymentList.class);
