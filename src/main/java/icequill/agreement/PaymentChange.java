@@ -46,8 +46,12 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
 
     /** What this change and those before it give back of a payment, before tax. */
     public MonetaryAmount givenBack(Installment payment) {
-        return Amounts.sum(allGivenBack().stream().filter(back -> back.payment() == payment.number())
-                .map(GivenBack::amount).toList(), payment.amount().getCurrency());
+        return sumOf(allGivenBack(), payment);
+    }
+
+    private static MonetaryAmount sumOf(List<GivenBack> parts, Installment payment) {
+        return Amounts.sum(parts.stream().filter(part -> part.payment() == payment.number()).map(GivenBack::amount)
+                .toList(), payment.amount().getCurrency());
     }
 
     private List<GivenBack> allGivenBack() {
@@ -85,17 +89,41 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
     }
 
     /**
+     * What an early end gives back of payments, each before tax.
+     *
+     * @param less what those ask for less that were still to be billed then
+     * @param credited what goes back, by credit notes, of those that were invoiced
+     */
+    public record Back(List<GivenBack> less, List<GivenBack> credited) {
+
+        public static final Back NOTHING = new Back(List.of(), List.of());
+
+        public Back {
+            less = List.copyOf(less);
+            credited = List.copyOf(credited);
+        }
+
+        public List<GivenBack> all() {
+            return Stream.concat(less.stream(), credited.stream()).toList();
+        }
+
+        private MonetaryAmount of(Installment payment) {
+            return sumOf(all(), payment);
+        }
+    }
+
+    /**
      * From which payments an amount goes back where the agreement ends early: first from those that fall due by then and are still to be
      * billed, then from those that were invoiced, the latest first in each.
      *
      * @param amount before tax, at most what the payments by the last day come to
      */
-    public List<GivenBack> givingBack(MonetaryAmount amount, LocalDate lastDay, Invoiced all) {
+    public Back givingBack(MonetaryAmount amount, LocalDate lastDay, Invoiced all) {
         List<Installment> kept = kept(lastDay, all.withinTerm());
         List<Installment> open = kept.stream().filter(payment -> !all.has(payment)).toList();
         List<GivenBack> less = further(open, amount);
         MonetaryAmount rest = less.stream().map(GivenBack::amount).reduce(amount, MonetaryAmount::subtract);
-        return Stream.concat(less.stream(), further(kept.stream().filter(all::has).toList(), rest).stream()).toList();
+        return new Back(less, further(kept.stream().filter(all::has).toList(), rest));
     }
 
     /** What the payments that fall due by a day, or were billed before it, come to, less what was given back of them. */
@@ -115,20 +143,17 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
      *
      * @param back of payments by the last day
      */
-    public PaymentChange ended(LocalDate lastDay, List<GivenBack> back, Invoiced all) {
+    public PaymentChange ended(LocalDate lastDay, Back back, Invoiced all) {
         Invoiced invoiced = all.withinTerm();
         List<Installment> left = asInvoiced(payments, invoiced, lastDay).stream()
                 .map(payment -> invoiced.has(payment) ? payment : ending(payment, lastDay, back)).toList();
         return new PaymentChange(left,
-                back.stream().filter(part -> invoiced.nets().containsKey(part.payment())).toList(),
+                back.credited().stream().filter(part -> invoiced.nets().containsKey(part.payment())).toList(),
                 allGivenBack());
     }
 
-    private static Installment ending(Installment payment, LocalDate lastDay, List<GivenBack> back) {
-        MonetaryAmount less = payment.due().isAfter(lastDay)
-                ? payment.amount()
-                : Amounts.sum(back.stream().filter(part -> part.payment() == payment.number()).map(GivenBack::amount)
-                        .toList(), payment.amount().getCurrency());
+    private static Installment ending(Installment payment, LocalDate lastDay, Back back) {
+        MonetaryAmount less = payment.due().isAfter(lastDay) ? payment.amount() : back.of(payment);
         return less.isZero()
                 ? payment
                 : new Installment(payment.number(), payment.due(), payment.amount().subtract(less),

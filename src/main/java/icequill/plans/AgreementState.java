@@ -79,9 +79,13 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
     /** The same where a notice ends it early. */
     private AgreementState ended() {
         return request.ended().map(early -> new AgreementState(setting, pricing, request, plan, invoiced, changes,
-                changed.ended(early.lastDay(), early.givenBack().getOrDefault(request.scope().site(), List.of()),
-                        invoiced),
+                changed.ended(early.lastDay(), early.at(request.scope().site()), invoiced),
                 day)).orElse(this);
+    }
+
+    private Invoiced invoicedBeforeEnd() {
+        return request.ended().map(early -> invoiced.beforeEnd(early.at(request.scope().site()).less()))
+                .orElse(invoiced);
     }
 
     /** The same with what changes on a day, here or elsewhere. */
@@ -120,7 +124,7 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         MonetaryAmount before = currentYearPrice();
         Proration price = Proration.of(plan.term(), from, plan.termPrice(before),
                 plan.termPrice(before.add(yearDifference)));
-        PaymentChange next = PaymentChange.of(price, changed, invoiced);
+        PaymentChange next = PaymentChange.of(price, changed, invoicedBeforeEnd());
         List<ServiceAgreement.Change> all = new ArrayList<>(changes);
         all.add(new ServiceAgreement.Change(added, removed, yearDifference, price, List.of(), next.givenBack()));
         return new AgreementState(now, pricing, request, plan, invoiced, all, next, day);
@@ -147,7 +151,7 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
     private AgreementState with(Change change, PlanSetting after, PricedPlan before, PricedPlan priced) {
         Proration price = Proration.of(plan.term(), change.from(), before.termPrice(before.year().price()),
                 priced.termPrice(priced.year().price()));
-        PaymentChange next = PaymentChange.of(price, changed, invoiced);
+        PaymentChange next = PaymentChange.of(price, changed, invoicedBeforeEnd());
         List<ServiceAgreement.Change> all = new ArrayList<>(changes);
         all.add(new ServiceAgreement.Change(names(change.added()), names(change.removed()),
                 priced.year().price().subtract(before.year().price()), price,

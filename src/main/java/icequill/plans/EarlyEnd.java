@@ -2,6 +2,7 @@ package icequill.plans;
 
 import icequill.agreement.Earning;
 import icequill.agreement.NearestDay;
+import icequill.agreement.PaymentChange.Back;
 import icequill.agreement.PaymentChange.GivenBack;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Prepaid;
@@ -45,15 +46,16 @@ public record EarlyEnd(WholeAgreement hand, LocalDate lastDay, Earning earning, 
 
     /** How it ends, with what goes back of which payments; of several sites those come first that come first in the agreement. */
     public Ended ended() {
-        Map<String, List<GivenBack>> back = new HashMap<>();
+        Map<String, Back> back = new HashMap<>();
         MonetaryAmount left = refund().map(Refund::amount).orElseGet(() -> Amounts.zero(currency()));
         for (AgreementState site : hand.sites()) {
             if (left.isPositive()) {
                 MonetaryAmount own = Amounts.smaller(left, Refund
                         .of(List.of(prepaid(site)), earning, lastDay, paid(site)).amount());
-                List<GivenBack> parts = site.changed().givingBack(own, lastDay, site.invoiced());
+                Back parts = site.changed().givingBack(own, lastDay, site.invoiced());
                 back.put(site.request().scope().site(), parts);
-                left = left.subtract(Amounts.sum(parts.stream().map(GivenBack::amount).toList(), currency()));
+                left = left.subtract(
+                        Amounts.sum(parts.all().stream().map(GivenBack::amount).toList(), currency()));
             }
         }
         return new Ended(lastDay, back);

@@ -44,9 +44,14 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
      *
      * @param givenBack of which payments, by the id of the site; empty where nothing goes back
      */
-    public record Ended(LocalDate lastDay, Map<String, List<PaymentChange.GivenBack>> givenBack) {
+    public record Ended(LocalDate lastDay, Map<String, PaymentChange.Back> givenBack) {
         public Ended {
             givenBack = Map.copyOf(givenBack);
+        }
+
+        /** What goes back at a site. */
+        public PaymentChange.Back at(String site) {
+            return givenBack.getOrDefault(site, PaymentChange.Back.NOTHING);
         }
     }
 

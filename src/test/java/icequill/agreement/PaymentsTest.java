@@ -97,12 +97,12 @@ class PaymentsTest {
         Invoiced two = new Invoiced(Map.of(1, usd("250"), 2, usd("250")));
         LocalDate last = LocalDate.of(2026, 9, 30);
 
-        List<PaymentChange.GivenBack> back = before.givingBack(usd("400"), last, two);
+        PaymentChange.Back back = before.givingBack(usd("400"), last, two);
         PaymentChange ended = before.ended(last, back, two);
 
         assertThat(before.paidBy(last, two, USD)).isEqualTo(usd("750"));
-        assertThat(back).containsExactly(new PaymentChange.GivenBack(3, usd("250")),
-                new PaymentChange.GivenBack(2, usd("150")));
+        assertThat(back.less()).containsExactly(new PaymentChange.GivenBack(3, usd("250")));
+        assertThat(back.credited()).containsExactly(new PaymentChange.GivenBack(2, usd("150")));
         assertThat(amounts(ended.payments())).isEqualTo("250.00 250.00 0.00 0.00");
         assertThat(ended.payments()).extracting(ended::givenBack).containsExactly(usd("0"), usd("150"), usd("0"),
                 usd("0"));
@@ -111,6 +111,14 @@ class PaymentsTest {
         // the second given back in whole, to be billed anew: at 100.00
         assertThat(amounts(before.ended(last, back, new Invoiced(Map.of(1, usd("250")))).payments()))
                 .isEqualTo("250.00 100.00 0.00 0.00");
+        // By hand: of 1000.00 at once 700.00 go back before it is billed; the invoice over 300.00 then gives nothing back.
+        PaymentChange once = PaymentChange.none(Installments.of(YEAR, usd("1000"), Billing.YEARLY, Set.of()));
+        PaymentChange.Back all = once.givingBack(usd("700"), last, Invoiced.NOTHING);
+        Invoiced less = new Invoiced(Map.of(1, usd("300")));
+        PaymentChange billed = once.ended(last, all, less);
+        assertThat(amounts(billed.payments())).isEqualTo("300.00");
+        assertThat(billed.givenBack(billed.payments().getFirst())).isEqualTo(usd("0"));
+        assertThat(less.beforeEnd(all.less()).nets()).isEqualTo(Map.of(1, usd("1000")));
     }
 
     /** By hand: a month of the term from the 31st runs from 28 February to 30 March. */

@@ -72,10 +72,11 @@ record EarlyEnding(ShopBook book, Transaction open, LocalDate today, Sentences s
     private Validated<List<BookedPaper>> credits(HeldAgreement held, Ended ended, Map<Integer, String> billed) {
         Problems problems = new Problems();
         List<BookedPaper> issued = new ArrayList<>();
-        Set<Integer> back = ended.givenBack().values().stream().flatMap(List::stream).map(GivenBack::payment)
+        Set<Integer> credited = ended.givenBack().values().stream().flatMap(back -> back.credited().stream())
+                .map(GivenBack::payment)
                 .collect(Collectors.toSet());
         billed.forEach((payment, invoice) -> {
-            if (back.contains(payment)) {
+            if (credited.contains(payment)) {
                 problems.take(credit(held, ended, invoice)).ifPresent(issued::addAll);
             }
         });

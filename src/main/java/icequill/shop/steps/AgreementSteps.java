@@ -1,6 +1,7 @@
 package icequill.shop.steps;
 
 import icequill.agreement.NoticeRule;
+import icequill.agreement.PaymentChange.Back;
 import icequill.agreement.PaymentChange.GivenBack;
 import icequill.agreement.SentNotice;
 import icequill.ledger.entries.LifeStep;
@@ -26,6 +27,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 
 /**
@@ -50,6 +53,8 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private static final String BEFORE = "before";
     /** Then the number of a payment and the id of a site: an agreement's payments are few, and ids have no space. */
     private static final String BACK = "back ";
+    /** The same of a payment that was still to be billed. */
+    private static final String LESS = "less ";
 
     private enum Event {
         NOTICE, REFUSAL, TOLD, ARRIVED, RENEWED, BEGUN
@@ -92,15 +97,27 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         };
     }
 
-    private static Map<String, List<GivenBack>> givenBack(LifeStep step, CurrencyUnit currency) {
+    private static Map<String, Back> givenBack(LifeStep step, CurrencyUnit currency) {
+        Map<String, List<GivenBack>> less = parts(step, LESS, currency);
+        Map<String, List<GivenBack>> credited = parts(step, BACK, currency);
+        return Stream.concat(less.keySet().stream(), credited.keySet().stream()).distinct()
+                .collect(Collectors.toMap(site -> site, site -> new Back(less.getOrDefault(site, List.of()),
+                        credited.getOrDefault(site, List.of()))));
+    }
+
+    private static Map<String, List<GivenBack>> parts(LifeStep step, String kind, CurrencyUnit currency) {
         Map<String, List<GivenBack>> all = new HashMap<>();
-        step.said().keySet().stream().filter(key -> key.startsWith(BACK)).sorted().forEach(key -> {
+        step.said().keySet().stream().filter(key -> key.startsWith(kind)).sorted().forEach(key -> {
             int end = key.lastIndexOf(' ');
             all.computeIfAbsent(key.substring(end + 1), site -> new ArrayList<>())
-                    .add(DamagedRow.made(BACK, () -> new GivenBack(Integer.parseInt(key.substring(BACK.length(), end)),
+                    .add(DamagedRow.made(kind, () -> new GivenBack(Integer.parseInt(key.substring(kind.length(), end)),
                             Amounts.of(new BigDecimal(step.said().get(key)), currency))));
         });
         return all;
+    }
+
+    private static void say(Map<String, String> said, String kind, String site, List<GivenBack> parts) {
+        parts.forEach(part -> said.put(kind + part.payment() + " " + site, Amounts.plain(part.amount())));
     }
 
     private static AgreementEvent event(LifeStep step) {
@@ -134,8 +151,10 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     public LifeStep next(Notice notice, String site, Ended ended) {
         Map<String, String> said = new HashMap<>(Map.of(LAST_DAY, notice.lastDay().toString(), BY, notice.by().name(),
                 WAY, notice.way().name()));
-        ended.givenBack().forEach((where, parts) -> parts.forEach(
-                part -> said.put(BACK + part.payment() + " " + where, Amounts.plain(part.amount()))));
+        ended.givenBack().forEach((where, back) -> {
+            say(said, LESS, where, back.less());
+            say(said, BACK, where, back.credited());
+        });
         return next(Event.NOTICE, notice, site, said, notice.who(), notice.words());
     }
 
