@@ -1,7 +1,5 @@
 package icequill.agreement;
 
-import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
@@ -23,17 +21,6 @@ public record Invoiced(Map<Integer, MonetaryAmount> nets) {
     Invoiced withinTerm() {
         return new Invoiced(nets.entrySet().stream().filter(entry -> entry.getKey() < MonthByMonth.FIRST)
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
-    }
-
-    /**
-     * As payments were before an early end, after which some were invoiced for less.
-     *
-     * @param less by how much they ask for less
-     */
-    public Invoiced beforeEnd(List<PaymentChange.GivenBack> less) {
-        Map<Integer, MonetaryAmount> before = new HashMap<>(nets);
-        less.forEach(part -> before.computeIfPresent(part.payment(), (number, net) -> net.add(part.amount())));
-        return new Invoiced(before);
     }
 
     boolean has(Installment payment) {

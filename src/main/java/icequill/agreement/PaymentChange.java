@@ -8,7 +8,9 @@ import icequill.money.Amounts;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
@@ -109,6 +111,13 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
 
         private MonetaryAmount of(Installment payment) {
             return sumOf(all(), payment);
+        }
+
+        /** What was invoiced, as if those that were to be billed at the end had been before it. */
+        public Invoiced without(Invoiced after) {
+            Map<Integer, MonetaryAmount> before = new HashMap<>(after.nets());
+            less.forEach(part -> before.computeIfPresent(part.payment(), (number, net) -> net.add(part.amount())));
+            return new Invoiced(before);
         }
     }
 

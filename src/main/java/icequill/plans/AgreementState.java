@@ -84,7 +84,7 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
     }
 
     private Invoiced invoicedBeforeEnd() {
-        return request.ended().map(early -> invoiced.beforeEnd(early.at(request.scope().site()).less()))
+        return request.ended().map(early -> early.at(request.scope().site()).without(invoiced))
                 .orElse(invoiced);
     }
 

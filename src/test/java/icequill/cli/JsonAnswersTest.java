@@ -40,6 +40,11 @@ class JsonAnswersTest {
     static void billed() throws IOException {
         shop = BookShop.in(other.resolve("shop"), Database.SQLITE);
         Files.writeString(shop.folder().resolve("runs.csv"), runs());
+        shop.write("quotes/staged.yaml", Files.readString(shop.folder().resolve("quotes/float-switch.yaml"))
+                .replace("  deposit: 30\n", "  stages: [40, 40, 20]\n  retainage: 10\n")
+                .replace("2026-05-20", "2026-05-21"));
+        shop.write("visits/second-pump.yaml", Files.readString(shop.folder()
+                .resolve("visits/warranty-pump-bakery.yaml")).replace("2026-06-02", "2026-06-12"));
         shop.write("answer.yaml", """
                 format: 1
                 form: visit
@@ -109,6 +114,12 @@ class JsonAnswersTest {
             "issued-papers | quote issue quotes/float-switch.yaml --date 2026-05-14",
             "quote-standing | quote accept RQ-2026-00002 --by Ann --way mail --on 2026-05-18",
             "job | job done RQ-2026-00002 --visit late-call --on 2026-05-18",
+            "issued-papers | job deposit RQ-2026-00001 --date 2026-06-03 --dry-run",
+            "issued-papers | quote issue quotes/staged.yaml --date 2026-05-19",
+            "quote-standing | quote accept RQ-2026-00003 --by Ann --way mail --on 2026-05-20",
+            "issued-papers | job progress RQ-2026-00003 --date 2026-06-03",
+            "job | job done RQ-2026-00003 --visit late-call --on 2026-05-20",
+            "issued-papers | job release RQ-2026-00003 --date 2026-06-03",
             "job | job withdraw RQ-2026-00001 --reason Closed. --on 2026-05-18",
             "recorded-visit | visit add visits/warranty-pump-bakery.yaml",
             "claims | claim note warranty-pump-bakery --on 2026-06-03",
@@ -117,6 +128,10 @@ class JsonAnswersTest {
             "claim | claim pay warranty-pump-bakery 90.00 --on 2026-06-30",
             "claim | claim show warranty-pump-bakery",
             "claims | claim list",
+            "recorded-visit | visit add visits/second-pump.yaml",
+            "claims | claim note second-pump --on 2026-06-13",
+            "claim | claim send second-pump --on 2026-06-14",
+            "claim | claim refuse second-pump --reason Scale. --on 2026-06-30",
             "due-installments | invoice due --until 2026-06-02",
             "issued-papers | invoice due --until 2026-06-02 --issue --dry-run",
             "renewals | agreement renewals",
@@ -205,7 +220,7 @@ class JsonAnswersTest {
             "exported-rates | rates export VERSION DIR/rates",
             "recorded-visit | visit add visits/valve-repair-taproom.yaml",
             "issued-papers | invoice issue valve-repair-taproom --date 2026-12-01",
-            "issued-papers | invoice reissue INV-2026-00003 --purchase-order PO-7 --due keep --reason Order. --date 2026-12-02",
+            "issued-papers | invoice reissue INV-2026-00005 --purchase-order PO-7 --due keep --reason Order. --date 2026-12-02",
             "problems | check"})
     void answer_isAsItsSchemaSays(String answer, String line) throws IOException {
         List<String> words = new ArrayList<>(List.of(line.replace("DIR", other.toString())

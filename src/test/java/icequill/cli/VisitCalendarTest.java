@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.data.ParserException;
 import net.fortuna.ical4j.model.Calendar;
@@ -39,10 +40,11 @@ class VisitCalendarTest {
         VEvent bakery = events.stream()
                 .filter(event -> event.getUid().orElseThrow().getValue().equals("summer-cleaning-bakery@icequill"))
                 .findFirst().orElseThrow();
-        assertThat(bakery.getDateTimeStart().getValue()).isEqualTo("20260714T131500Z");
-        assertThat(bakery.getDateTimeEnd().getValue()).isEqualTo("20260714T153000Z");
-        assertThat(bakery.getLocation().getValue()).isEqualTo("7 Crumb Lane, Alderton, NY 10999");
-        assertThat(bakery.getDescription().getValue()).contains("09:00 to 15:00",
+        assertThat(Objects.requireNonNull(bakery.getDateTimeStart()).getValue()).isEqualTo("20260714T131500Z");
+        assertThat(Objects.requireNonNull(bakery.getDateTimeEnd()).getValue()).isEqualTo("20260714T153000Z");
+        assertThat(Objects.requireNonNull(bakery.getLocation()).getValue())
+                .isEqualTo("7 Crumb Lane, Alderton, NY 10999");
+        assertThat(Objects.requireNonNull(bakery.getDescription()).getValue()).contains("09:00 to 15:00",
                 "Alley behind the ovens, not before nine.", "QD-350-1182");
         // The hotel's order has a limit of 900.00.
         assertThat(text).contains("autumn-condensers-hotel@icequill").doesNotContain("900.00", "USD", "FH-21340");

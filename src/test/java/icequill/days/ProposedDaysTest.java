@@ -35,7 +35,7 @@ class ProposedDaysTest {
     private static final int DAY = 24 * 60;
 
     /** Visits with days, people and fixed stays. */
-    private record Case(List<Wanted> visits, List<WorkDay> days, List<Fixed> fixed) {
+    record Case(List<Wanted> visits, List<WorkDay> days, List<Fixed> fixed) {
 
         ProposedDays proposed() {
             return ProposedDays.of(visits, days, PEOPLE, fixed);

@@ -41,8 +41,9 @@ class StandingTest {
 
     private static String states(String visits, LocalDate today, boolean doesTheWork) {
         List<Attended> attended = new ArrayList<>();
-        IntStream.range(0, visits.isEmpty() ? 0 : visits.split(" ").length).forEach(i -> {
-            String visit = visits.split(" ")[i];
+        List<String> days = List.of(visits.split(" ", -1));
+        IntStream.range(0, visits.isEmpty() ? 0 : days.size()).forEach(i -> {
+            String visit = days.get(i);
             attended.add(
                     new Attended("visit-" + i, LocalDate.parse(visit.replace("+", "")), visit.startsWith("+"), false,
                             List.of(), Set.of(), Set.of()));

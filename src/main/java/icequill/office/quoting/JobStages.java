@@ -55,7 +55,7 @@ record JobStages(Reading open, JobLife job, JobBills bills, List<IssuedPaper> of
     }
 
     private boolean isReady(Stage stage, State state) {
-        if (state != State.OPEN && state != State.REFUNDED || job.state() instanceof JobState.Withdrawn) {
+        if ((state != State.OPEN && state != State.REFUNDED) || job.state() instanceof JobState.Withdrawn) {
             return false;
         }
         return stage.kind() == Stage.Kind.RELEASE
