@@ -2,7 +2,7 @@ package icequill.days;
 
 import icequill.agreement.Scope;
 import icequill.party.Site;
-import icequill.plans.AgreementState;
+import icequill.plans.AgreementAtSite;
 import icequill.plans.CalendarVisit;
 import icequill.pricer.StaffedVisit;
 import java.time.LocalDate;
@@ -30,7 +30,7 @@ public record DueVisit(String agreement, Site site, CalendarVisit work, LocalDat
      *
      * @param attended at the site; what somebody called for is none of the calendar's
      */
-    public static List<DueVisit> of(AgreementState state, List<Attended> attended, LocalDate today, LocalDate until) {
+    public static List<DueVisit> of(AgreementAtSite state, List<Attended> attended, LocalDate today, LocalDate until) {
         LocalDate ahead = until.plusYears(YEARS_AHEAD);
         List<CalendarVisit> calendar = state.visitsUntil(ahead);
         LocalDate ends = state.request().termUntil(ahead).lastDay();

@@ -16,6 +16,7 @@ import icequill.papers.NamedSheet;
 import icequill.papers.RecordAssembly;
 import icequill.papers.WorkSheetAssembly;
 import icequill.party.Language;
+import icequill.party.Site;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
@@ -38,8 +39,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The office of one shop folder. Settings and rates are read once, what a call names each time. */
 public final class Office {
@@ -191,7 +192,7 @@ public final class Office {
     /** Writes the work sheet of each day of a planned visit into papers/, in place of earlier ones. */
     public Validated<WrittenPaper> worksheet(FormName name, PaperOptions options) {
         ShopFolder shop = BookForms.shop(book);
-        return new VisitLoader(shop).of(name).then(hand -> repairs(shop, Set.of(hand.site().id()))
+        return new VisitLoader(shop).of(name).then(hand -> repairs(shop, Stream.of(hand.site().id()))
                 .then(open -> write(new WorkSheetAssembly(hand, options.language().orElse(hand.shop().language()), open)
                         .sheets(options.date()), options)));
     }
@@ -205,17 +206,20 @@ public final class Office {
         ShopFolder shop = BookForms.shop(book);
         VisitLoader loader = new VisitLoader(shop);
         return loader.of(first).then(hand -> loader.of(next)
-                .then(after -> repairs(shop, Set.of(hand.site().id(), after.site().id())).then(open -> write(
-                        WorkSheetAssembly.sheets(new DayPlan(TimetableRequest.of(hand, OptionalInt.empty()), after,
-                                OptionalInt.empty(), drive), options.language().orElse(hand.shop().language()),
-                                options.date(), open),
-                        options))));
+                .then(after -> repairs(shop, Stream.of(hand, after).map(VisitContext::site).map(Site::id))
+                        .then(open -> write(
+                                WorkSheetAssembly.sheets(
+                                        new DayPlan(TimetableRequest.of(hand, OptionalInt.empty()), after,
+                                                OptionalInt.empty(), drive),
+                                        options.language().orElse(hand.shop().language()),
+                                        options.date(), open),
+                                options))));
     }
 
     /** What was recommended at sites and is not done, by their ids. */
-    private Validated<Map<String, List<RecommendedRepair>>> repairs(ShopFolder shop, Set<String> sites) {
+    private Validated<Map<String, List<RecommendedRepair>>> repairs(ShopFolder shop, Stream<String> sites) {
         return book.exists()
-                ? book.read(open -> Validated.valid(sites.stream().collect(Collectors.toMap(site -> site,
+                ? book.read(open -> Validated.valid(sites.distinct().collect(Collectors.toMap(site -> site,
                         site -> new OpenRepairs(shop, open).at(site).stream().map(OpenRepairs.One::repair).toList()))))
                 : Validated.valid(Map.of());
     }

@@ -14,7 +14,7 @@ import icequill.explain.Phrase;
 import icequill.money.Amounts;
 import icequill.party.BillTo;
 import icequill.party.Shop;
-import icequill.plans.AgreementState;
+import icequill.plans.AgreementAtSite;
 import icequill.plans.CallCharges;
 import icequill.plans.PlanYearAssembly;
 import icequill.plans.WholeAgreement;
@@ -38,7 +38,7 @@ public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earn
     }
 
     private ServiceAgreement agreement(PaperOptions options, List<CareAt> sites) {
-        AgreementState first = hand.first();
+        AgreementAtSite first = hand.first();
         Shop shop = first.setting().shop();
         return new ServiceAgreement(hand.request().number(), options.date(), hand.request().accepted(), shop,
                 hand.language(options.language()), shop.paper(), billTo, hand.site().customer().vendorNumber(), sites,
@@ -48,7 +48,7 @@ public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earn
                 hand.request().scope().billing().map(billed -> refund()), hand.request().purchaseOrder(), remarks());
     }
 
-    private static Validated<CareAt> care(AgreementState state, PaperOptions options) {
+    private static Validated<CareAt> care(AgreementAtSite state, PaperOptions options) {
         return new CallCharges(state.setting(), options.date()).all().map(calls -> new CareAt(
                 Where.of(state.setting().whole()), state.plan().setting().site().machines(),
                 state.request().part().flatMap(AgreementRequest.Part::from),
@@ -58,7 +58,7 @@ public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earn
     }
 
     /** What is done on the visits of the days on which the site is part of it. */
-    private static List<SlotWork> work(AgreementState state) {
+    private static List<SlotWork> work(AgreementAtSite state) {
         return new PlanYearAssembly(state.plan()).visits().stream().map(work -> new SlotWork(
                 work.visits().stream().filter(state.calendar().visits()::contains).toList(), work.people(),
                 work.minutes(), work.from(), work.timetable(), work.arrival(), work.machines(), work.lines(),
@@ -75,7 +75,7 @@ public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earn
                 .of(hand.sites().stream().map(state -> state.prepaid(last)).toList(), earning, last, paid));
     }
 
-    private static MonetaryAmount paid(AgreementState state, LocalDate last) {
+    private static MonetaryAmount paid(AgreementAtSite state, LocalDate last) {
         MonetaryAmount due = Amounts.sum(state.termPayments().stream().filter(payment -> !payment.due().isAfter(last))
                 .map(Installment::amount).toList(), state.setting().rates().currency());
         return state.changes().stream().filter(change -> !change.price().from().isAfter(last))
@@ -84,7 +84,7 @@ public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earn
     }
 
     private List<Phrase> remarks() {
-        return hand.sites().stream().map(AgreementState::plan).flatMap(plan -> Stream.concat(
+        return hand.sites().stream().map(AgreementAtSite::plan).flatMap(plan -> Stream.concat(
                 plan.visits().stream().flatMap(slot -> slot.remarks().stream()),
                 plan.calendar().leftOut().stream().map(left -> left.why()))).distinct().toList();
     }

@@ -15,7 +15,7 @@ import icequill.party.BillTo;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.party.Wording;
-import icequill.plans.AgreementState;
+import icequill.plans.AgreementAtSite;
 import icequill.plans.InstallmentTax;
 import icequill.plans.WholeAgreement;
 import icequill.problem.Code;
@@ -68,7 +68,7 @@ public record InstallmentAssembly(WholeAgreement hand, BillTo billTo) {
         Wording plan = hand.first().plan().tier().name();
         ServicePeriod served = served(payment);
         Phrase text = text(payment, served, plan);
-        List<AgreementState> asked = hand.sites().stream().filter(state -> at(state, payment).isPresent()).toList();
+        List<AgreementAtSite> asked = hand.sites().stream().filter(state -> at(state, payment).isPresent()).toList();
         boolean naming = TotalsTogether.nameTheirPlaces(
                 asked.stream().map(state -> state.setting().place()).toList());
         List<ChargeSheet> sheets = asked.stream().map(state -> {
@@ -92,7 +92,7 @@ public record InstallmentAssembly(WholeAgreement hand, BillTo billTo) {
     }
 
     /** What all of some sites have; nothing where they differ, or their places' rules on the tax of it do. */
-    private static Optional<EarlyPaymentTerms> early(List<AgreementState> sites) {
+    private static Optional<EarlyPaymentTerms> early(List<AgreementAtSite> sites) {
         List<Optional<EarlyPaymentTerms>> terms = sites.stream()
                 .map(state -> state.setting().rates().adjustments().earlyPayment()).distinct().toList();
         boolean alike = terms.size() == 1 && sites.stream()
@@ -101,7 +101,7 @@ public record InstallmentAssembly(WholeAgreement hand, BillTo billTo) {
     }
 
     /** What a site has of a payment; empty where it has nothing of it. */
-    private static Optional<Installment> at(AgreementState state, Installment payment) {
+    private static Optional<Installment> at(AgreementAtSite state, Installment payment) {
         return state.payments().stream().filter(one -> one.number() == payment.number())
                 .filter(one -> !one.amount().isZero()).findFirst();
     }

@@ -48,7 +48,7 @@ public record EarlyEnd(WholeAgreement hand, LocalDate lastDay, Earning earning, 
     public Ended ended() {
         Map<String, Back> back = new HashMap<>();
         MonetaryAmount left = refund().map(Refund::amount).orElseGet(() -> Amounts.zero(currency()));
-        for (AgreementState site : hand.sites()) {
+        for (AgreementAtSite site : hand.sites()) {
             if (left.isPositive()) {
                 MonetaryAmount own = Amounts.smaller(left, Refund
                         .of(List.of(prepaid(site)), earning, lastDay, paid(site)).amount());
@@ -61,18 +61,18 @@ public record EarlyEnd(WholeAgreement hand, LocalDate lastDay, Earning earning, 
         return new Ended(lastDay, back);
     }
 
-    private MonetaryAmount paid(AgreementState site) {
+    private MonetaryAmount paid(AgreementAtSite site) {
         return site.changed().paidBy(lastDay, site.invoiced(), currency());
     }
 
-    private Prepaid prepaid(AgreementState site) {
+    private Prepaid prepaid(AgreementAtSite site) {
         Set<LocalDate> slots = doneSlots(site);
         return site.prepaid(visit -> (!visit.date().isAfter(lastDay) && visit.date().isAfter(day))
                 || slots.contains(visit.date()));
     }
 
     /** A visit that was done is that of the calendar whose day is nearest; of several near one day one is. */
-    private Set<LocalDate> doneSlots(AgreementState site) {
+    private Set<LocalDate> doneSlots(AgreementAtSite site) {
         return done.getOrDefault(site.request().scope().site(), List.of()).stream()
                 .flatMap(visit -> NearestDay.of(site.plan().calendar().visits(), PlannedVisit::date, visit).stream())
                 .map(PlannedVisit::date)

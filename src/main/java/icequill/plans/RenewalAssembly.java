@@ -93,12 +93,12 @@ public record RenewalAssembly(WholeAgreement hand, BillTo billTo, Optional<Notic
     }
 
     /** The sites that are part of it at the end of the term. */
-    private Stream<AgreementState> staying() {
-        return hand.sites().stream().filter(AgreementState::isInAtTheEnd);
+    private Stream<AgreementAtSite> staying() {
+        return hand.sites().stream().filter(AgreementAtSite::isInAtTheEnd);
     }
 
     private List<RenewalNotice.SitePrice> bySite(List<RenewalPrice> prices) {
-        List<AgreementState> sites = staying().toList();
+        List<AgreementAtSite> sites = staying().toList();
         return IntStream.range(0, sites.size()).mapToObj(i -> new RenewalNotice.SitePrice(
                 Where.of(sites.get(i).setting().whole()), prices.get(i))).toList();
     }
@@ -114,7 +114,7 @@ public record RenewalAssembly(WholeAgreement hand, BillTo billTo, Optional<Notic
     }
 
     private List<Installment> months(List<RenewalPrice> prices) {
-        List<AgreementState> sites = staying().toList();
+        List<AgreementAtSite> sites = staying().toList();
         return hand.together(IntStream.range(0, sites.size())
                 .mapToObj(i -> sites.get(i).monthsFrom(prices.get(i).price())).toList());
     }
@@ -135,7 +135,7 @@ public record RenewalAssembly(WholeAgreement hand, BillTo billTo, Optional<Notic
         return problems.or(() -> prices);
     }
 
-    private Validated<RenewalPrice> price(AgreementState state) {
+    private Validated<RenewalPrice> price(AgreementAtSite state) {
         if (state.request().byMonth().isPresent()) {
             return Validated.valid(state.goingOnPrice());
         }
@@ -144,7 +144,7 @@ public record RenewalAssembly(WholeAgreement hand, BillTo billTo, Optional<Notic
                 .map(raise -> RenewalPrice.of(state.currentYearPrice(), raise, tier.step(), tier.cap()));
     }
 
-    private Validated<Raise> raise(AgreementState state) {
+    private Validated<Raise> raise(AgreementAtSite state) {
         return switch (renewal().raise().orElseThrow()) {
         case RaiseBy.Given given -> Validated.valid(given.raise());
         case RaiseBy.Repricing repricing -> repriced(state);
@@ -152,7 +152,7 @@ public record RenewalAssembly(WholeAgreement hand, BillTo billTo, Optional<Notic
     }
 
     /** The year's price of the machines as they are now, by the rates of the first day of the renewal. */
-    private Validated<Raise> repriced(AgreementState state) {
+    private Validated<Raise> repriced(AgreementAtSite state) {
         Problems problems = new Problems();
         Term next = renewal().terms().next();
         PlanSetting now = state.setting();

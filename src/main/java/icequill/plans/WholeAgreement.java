@@ -31,7 +31,7 @@ import javax.money.MonetaryAmount;
  *
  * @param sites at least one; several of one customer, paid on the same days
  */
-public record WholeAgreement(List<AgreementState> sites) {
+public record WholeAgreement(List<AgreementAtSite> sites) {
 
     /** A site by which it is priced, and the plan that it is on. */
     public record Priced(PlanSetting setting, Tier tier, TierPricing pricing) {}
@@ -52,17 +52,17 @@ public record WholeAgreement(List<AgreementState> sites) {
         Beside.Of all = new Beside.Of(request.sites(), settings.stream().map(Priced::setting)
                 .map(PlanSetting::whole).toList());
         Problems problems = new Problems();
-        List<AgreementState> states = new ArrayList<>();
+        List<AgreementAtSite> states = new ArrayList<>();
         for (int i = 0; i < settings.size(); i++) {
             Priced priced = settings.get(i);
-            problems.take(AgreementState.of(priced.setting(), priced.tier(), priced.pricing(), invoiced, day, all, i))
+            problems.take(AgreementAtSite.of(priced.setting(), priced.tier(), priced.pricing(), invoiced, day, all, i))
                     .ifPresent(states::add);
         }
         return problems.or(() -> new WholeAgreement(states));
     }
 
     /** The first of the sites, by which the agreement goes. */
-    public AgreementState first() {
+    public AgreementAtSite first() {
         return sites.getFirst();
     }
 
@@ -98,12 +98,12 @@ public record WholeAgreement(List<AgreementState> sites) {
 
     /** The payments of all sites together, with those for months after the term up to the next one. */
     public List<Installment> payments() {
-        return together(sites.stream().map(AgreementState::payments).toList());
+        return together(sites.stream().map(AgreementAtSite::payments).toList());
     }
 
     /** The same without months after the term. */
     public List<Installment> termPayments() {
-        return together(sites.stream().map(AgreementState::termPayments).toList());
+        return together(sites.stream().map(AgreementAtSite::termPayments).toList());
     }
 
     /** What several sites pay, payment by payment. */
@@ -140,7 +140,7 @@ public record WholeAgreement(List<AgreementState> sites) {
         return givenBack(sites.stream().filter(state -> state.setting().whole().id().equals(site)), payment);
     }
 
-    private MonetaryAmount givenBack(Stream<AgreementState> some, int payment) {
+    private MonetaryAmount givenBack(Stream<AgreementAtSite> some, int payment) {
         return Amounts.sum(some.flatMap(site -> site.payments().stream()
                 .filter(one -> one.number() == payment).map(site.changed()::givenBack)).toList(), currency());
     }
@@ -159,7 +159,7 @@ public record WholeAgreement(List<AgreementState> sites) {
 
     /** The year's price of all sites that are in from the beginning. */
     public MonetaryAmount yearPrice() {
-        return Amounts.sum(sites.stream().map(AgreementState::yearPrice).toList(), currency());
+        return Amounts.sum(sites.stream().map(AgreementAtSite::yearPrice).toList(), currency());
     }
 
     /** How the year's price was figured, or where it comes from. */

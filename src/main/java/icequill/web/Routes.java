@@ -78,8 +78,8 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         post("/today/issue", issue);
         get("/today/renewals", new RenewalsPage());
         get("/today/visits", new DueVisitsPage());
-        get("/today/calendar", new CalendarPage());
-        get("/today/calendar/ics", CalendarPage::file);
+        get("/today/calendar/{person}", new CalendarPage());
+        get("/today/calendar/{person}/ics", CalendarPage::file);
         DaysPage days = new DaysPage();
         get("/today/days", days);
         post("/today/days", days);

@@ -22,7 +22,7 @@ import icequill.office.billing.IssueOffice;
 import icequill.office.billing.IssueOptions;
 import icequill.office.register.MergeOffice;
 import icequill.office.writing.PaperNumbers;
-import icequill.plans.AgreementState;
+import icequill.plans.AgreementAtSite;
 import icequill.plans.WholeAgreement;
 import icequill.problem.Code;
 import icequill.problem.Problem;
@@ -97,7 +97,7 @@ class AgreementTest {
         Path labor = folder.resolve("pricing/labor.yaml");
         Files.writeString(labor, Files.readString(labor).replace("qualified: []", helper));
 
-        AgreementState hand = hand();
+        AgreementAtSite hand = hand();
 
         assertThat(payments(hand)).startsWith("140.00", "140.00", "140.00", more).endsWith(less).hasSize(12);
         assertThat(payments(hand)).filteredOn(more::equals).hasSize(times);
@@ -115,7 +115,7 @@ class AgreementTest {
         Files.writeString(file,
                 Files.readString(file).replace("add: [pool-bar]", "add: [pool-bar]\n    minutes: {full-clean: 240}"));
 
-        AgreementState hand = hand();
+        AgreementAtSite hand = hand();
 
         // 225.00 for doses and filters as it was without labor, and 2 x 156.00 x 0.95 = 296.40: 521.40, to 5.00 each side.
         assertThat(Amounts.plain(hand.currentYearPrice().subtract(hand.yearPrice()))).isEqualTo("520.00");
@@ -162,14 +162,14 @@ class AgreementTest {
                 });
     }
 
-    private AgreementState hand() {
+    private AgreementAtSite hand() {
         return new AgreementLoader(DemoShop.read(folder),
                 new InvoicedPayments(ShopBook.of(folder, Clock.systemUTC()))::of)
                 .of(FormName.file(folder.resolve(HOTEL)), DAY)
                 .orElseThrow().first();
     }
 
-    private static List<String> payments(AgreementState hand) {
+    private static List<String> payments(AgreementAtSite hand) {
         return hand.payments().stream().map(Installment::amount).map(Amounts::plain).toList();
     }
 

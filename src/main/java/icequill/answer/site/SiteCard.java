@@ -33,12 +33,13 @@ import java.util.Optional;
  * @param nextDue the day by which the next cleaning is due, as the last visit that said so has it
  * @param notes for the shop's own eyes
  * @param ahead what was sold ahead and is not used up
+ * @param agreements in force, by number
  */
 public record SiteCard(String id, String name, Optional<String> storeNumber, Address address, String kind,
         String customer, String customerName, Optional<String> telephone, List<CardContact> contacts,
         Optional<DoorHours> access, Optional<String> parking, Optional<String> roof, List<CardMachine> machines,
         int months, List<String> reasons,
-        Optional<LocalDate> nextDue, Optional<String> notes, List<CardBlock> ahead) {
+        Optional<LocalDate> nextDue, Optional<String> notes, List<CardBlock> ahead, List<String> agreements) {
 
     /**
      * Whom to call.
@@ -106,6 +107,7 @@ public record SiteCard(String id, String name, Optional<String> storeNumber, Add
     }
 
     public SiteCard {
+        agreements = List.copyOf(agreements);
         ahead = List.copyOf(ahead);
         contacts = List.copyOf(contacts);
         machines = List.copyOf(machines);
@@ -118,9 +120,10 @@ public record SiteCard(String id, String name, Optional<String> storeNumber, Add
      * @param customer by id
      * @param lastVisits of machines, by their ids
      * @param ahead what was sold ahead
+     * @param agreements in force, by number
      */
     public static SiteCard of(Site site, String customer, CleaningInterval interval, Map<String, LastVisit> lastVisits,
-            Optional<LocalDate> nextDue, List<Block.Held> ahead, Sentences sentences) {
+            Optional<LocalDate> nextDue, List<Block.Held> ahead, List<String> agreements, Sentences sentences) {
         Customer payer = site.customer();
         List<Contact> people = new ArrayList<>(site.contacts().people());
         people.addAll(payer.contacts().people());
@@ -136,6 +139,7 @@ public record SiteCard(String id, String name, Optional<String> storeNumber, Add
                 interval.months(), interval.reasons().stream().map(sentences::say).map(Sentences::capitalized).toList(),
                 nextDue, site.notes(),
                 ahead.stream().filter(held -> held.left().signum() > 0).map(held -> CardBlock.of(held, sentences))
-                        .toList());
+                        .toList(),
+                agreements);
     }
 }

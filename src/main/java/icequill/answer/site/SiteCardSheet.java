@@ -27,6 +27,7 @@ public record SiteCardSheet(SiteCard data, Sentences sentences) implements Sheet
         data.roof().ifPresent(text -> add(lines, "page.site.roof", text));
         data.notes().ifPresent(text -> add(lines, "page.site.notes", text));
         data.ahead().forEach(block -> add(lines, "page.site.ahead", block.told()));
+        data.agreements().forEach(number -> add(lines, "page.site.agreement", number));
         data.contacts().forEach(contact -> add(lines, "page.site.call", contact(contact)));
         data.machines().forEach(machine -> add(lines, "page.machine", machine(machine)));
         lines.add(data.nextDue().map(day -> sentences.word("page.site.next-due", sentences.formats().day(day)))

@@ -26,7 +26,7 @@ import icequill.life.agreement.AgreementEvent.Told;
 import icequill.life.agreement.NoticeWay;
 import icequill.office.billing.StandingInvoices;
 import icequill.party.Site;
-import icequill.plans.AgreementState;
+import icequill.plans.AgreementAtSite;
 import icequill.render.words.Sentences;
 import icequill.request.AgreementRequest;
 import java.time.LocalDate;
@@ -50,7 +50,7 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 request.scope().term().start(), request.scope().term().lastDay(), request.renewal().terms().goingOn(),
                 held.lastDay(), request.renewal().terms().lastDayToRefuse(), request.cancelDays(),
                 request.purchaseOrder(),
-                held.hand().sites().stream().map(AgreementState::currentYearPrice).reduce((one, more) -> one.add(more))
+                held.hand().sites().stream().map(AgreementAtSite::currentYearPrice).reduce((one, more) -> one.add(more))
                         .orElseThrow(),
                 held.hand().sites().stream().map(this::site).toList(), payments(),
                 held.hand().sites().stream().flatMap(this::visits).sorted(Comparator.comparing(DueVisit::day)).toList(),
@@ -60,7 +60,7 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 open.papers().ofAgreement(request.number()).stream().map(IssuedPaper::number).toList()), sentences);
     }
 
-    private OfSite site(AgreementState state) {
+    private OfSite site(AgreementAtSite state) {
         Site site = state.setting().whole();
         return new OfSite(site.id(), site.name(), List.copyOf(state.request().machines(site, today)));
     }
@@ -77,7 +77,7 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 invoice);
     }
 
-    private Stream<DueVisit> visits(AgreementState state) {
+    private Stream<DueVisit> visits(AgreementAtSite state) {
         Site site = state.setting().whole();
         Map<LocalDate, String> done = new HashMap<>();
         held.visits().getOrDefault(site.id(), List.of()).forEach(visit -> NearestDay
@@ -88,7 +88,7 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 !done.containsKey(slot.date()) && slot.date().isBefore(today)));
     }
 
-    private static Stream<AgreementChange> changes(AgreementState state) {
+    private static Stream<AgreementChange> changes(AgreementAtSite state) {
         return state.changes().stream().map(change -> new AgreementChange(change.price().from(), change.added(),
                 change.removed(), change.price().amount()));
     }

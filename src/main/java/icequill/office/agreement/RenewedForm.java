@@ -8,7 +8,7 @@ import icequill.files.yaml.Tree;
 import icequill.files.yaml.Tree.Leaf;
 import icequill.money.Amounts;
 import icequill.party.Site;
-import icequill.plans.AgreementState;
+import icequill.plans.AgreementAtSite;
 import icequill.plans.WholeAgreement;
 import icequill.problem.Place;
 import icequill.request.AgreementRequest;
@@ -49,7 +49,7 @@ record RenewedForm(Form old, WholeAgreement hand, List<RenewalPrice> prices, Str
         entries.put("accepted", Tree.Branch.of(accepted));
         entries.put("start", Leaf.written(terms.next().start()));
         entries.put("months", Leaf.counted(terms.next().months()));
-        List<AgreementState> staying = hand.sites().stream().filter(AgreementState::isInAtTheEnd).toList();
+        List<AgreementAtSite> staying = hand.sites().stream().filter(AgreementAtSite::isInAtTheEnd).toList();
         if (hand.isOverSeveralSites()) {
             List<Tree> sites = new ArrayList<>();
             for (int i = 0; i < staying.size(); i++) {
@@ -80,7 +80,7 @@ record RenewedForm(Form old, WholeAgreement hand, List<RenewalPrice> prices, Str
         return entries;
     }
 
-    private Tree site(AgreementState state, RenewalPrice price) {
+    private Tree site(AgreementAtSite state, RenewalPrice price) {
         Map<String, Tree> entries = new LinkedHashMap<>();
         entries.put("site", Leaf.written(state.request().scope().site()));
         oldSites().filter(site -> site.entries().get("site") instanceof Leaf leaf
@@ -99,7 +99,7 @@ record RenewedForm(Form old, WholeAgreement hand, List<RenewalPrice> prices, Str
     }
 
     /** Its machines, the minutes where no change made others, and its price. */
-    private Map<String, Tree> own(AgreementState state, RenewalPrice price) {
+    private Map<String, Tree> own(AgreementAtSite state, RenewalPrice price) {
         Map<String, Tree> entries = new LinkedHashMap<>();
         Site site = state.setting().whole();
         Set<String> machines = new LinkedHashSet<>(

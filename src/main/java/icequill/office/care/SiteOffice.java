@@ -15,6 +15,8 @@ import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Rates;
+import icequill.request.AgreementRequest;
+import icequill.shop.AgreementsInForce;
 import icequill.shop.BookForms;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
@@ -59,7 +61,7 @@ public final class SiteOffice {
             return HistoryOffice.sentences(shop, language).then(sentences -> shop.site(id, Place.NOWHERE)
                     .flatMap(site -> rates(shop, day).map(rates -> new SiteCardSheet(SiteCard.of(site, held.customer(),
                             interval(site, rates), lastVisits(held.done()), nextDue(shop, held.done()),
-                            ahead(shop, site), sentences),
+                            ahead(shop, site), agreements(shop, site, day), sentences),
                             sentences)))
                     .map(Validated::valid).orElseGet(() -> new Validated.Invalid<>(shop.problems())));
         });
@@ -89,6 +91,10 @@ public final class SiteOffice {
         done.forEach(entry -> VisitNames.of(entry.data()).machines().forEach(
                 machine -> last.putIfAbsent(machine, new LastVisit(entry.id(), entry.began().toLocalDate()))));
         return last;
+    }
+
+    private static List<String> agreements(ShopFolder shop, Site site, LocalDate day) {
+        return new AgreementsInForce(shop).requests(site, day).map(AgreementRequest::number).sorted().toList();
     }
 
     /** What is wrong with it is told where a visit is priced by it. */

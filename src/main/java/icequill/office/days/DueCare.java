@@ -3,7 +3,7 @@ package icequill.office.days;
 import icequill.agreement.Invoiced;
 import icequill.days.DueVisit;
 import icequill.ledger.entries.AgreementEntry;
-import icequill.plans.AgreementState;
+import icequill.plans.AgreementAtSite;
 import icequill.plans.WholeAgreement;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -46,7 +46,7 @@ record DueCare(List<DueVisit> visits, Set<String> cared, List<Problem> problems)
                 });
     }
 
-    private static List<AgreementState> states(ShopBook book, AgreementEntry entry, LocalDate until,
+    private static List<AgreementAtSite> states(ShopBook book, AgreementEntry entry, LocalDate until,
             Problems problems) {
         Validated<WholeAgreement> read = new AgreementLoader(BookForms.shop(book),
                 (request, site) -> Validated.valid(Invoiced.NOTHING)).of(new FormName.InBook(entry.id()), until);

@@ -29,7 +29,7 @@ public final class CalendarPage implements Page {
 
     private static Validated<CalendarSheet> calendar(Asked asked) {
         LocalDate today = asked.reader().today();
-        return CalendarOffice.of(asked.book()).calendar(asked.text(PERSON).orElse(""), today,
+        return CalendarOffice.of(asked.book()).calendar(asked.part(PERSON), today,
                 today.plusMonths(MONTHS), Optional.of(asked.reader().language()));
     }
 }

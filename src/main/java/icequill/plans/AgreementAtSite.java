@@ -40,7 +40,7 @@ import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
 /**
- * An agreement that was read and priced.
+ * An agreement at one of its sites, read and priced.
  *
  * @param pricing by which its plan and its changes are priced
  * @param plan at its beginning; of a site that comes in later, from the day on which it does
@@ -49,7 +49,7 @@ import javax.money.MonetaryAmount;
  * @param changed the payments of the term as they are after all changes
  * @param day as of which it is known which months it goes on for
  */
-public record AgreementState(PlanSetting setting, TierPricing pricing, AgreementRequest request, PricedPlan plan,
+public record AgreementAtSite(PlanSetting setting, TierPricing pricing, AgreementRequest request, PricedPlan plan,
         Invoiced invoiced,
         List<ServiceAgreement.Change> changes, PaymentChange changed, LocalDate day) {
 
@@ -59,26 +59,26 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
      * @param all its sites, of which this is one
      * @param site its place among them, from 0
      */
-    static Validated<AgreementState> of(PlanSetting setting, Tier tier, TierPricing pricing,
+    static Validated<AgreementAtSite> of(PlanSetting setting, Tier tier, TierPricing pricing,
             BiFunction<AgreementRequest, String, Validated<Invoiced>> invoiced, LocalDate day, Beside.Of all,
             int site) {
         AgreementRequest request = all.requests().get(site);
         PlanSetting first = setting.with(all.on(site, request.scope().term().start()));
-        Validated<AgreementState> hand = pricing.of(first, tier).then(plan -> invoiced
+        Validated<AgreementAtSite> hand = pricing.of(first, tier).then(plan -> invoiced
                 .apply(all.requests().getFirst(), request.scope().site())
-                .map(known -> new AgreementState(first, pricing, request, plan, known, List.of(),
+                .map(known -> new AgreementAtSite(first, pricing, request, plan, known, List.of(),
                         PaymentChange.none(plan.payments(yearPrice(request, plan))), day)));
         for (LocalDate change : all.days()) {
             if (!request.isPastEnd(change)) {
                 hand = hand.then(before -> before.on(change, all.on(site, change)));
             }
         }
-        return hand.map(AgreementState::ended);
+        return hand.map(AgreementAtSite::ended);
     }
 
     /** The same where a notice ends it early. */
-    private AgreementState ended() {
-        return request.ended().map(early -> new AgreementState(setting, pricing, request, plan, invoiced, changes,
+    private AgreementAtSite ended() {
+        return request.ended().map(early -> new AgreementAtSite(setting, pricing, request, plan, invoiced, changes,
                 changed.ended(early.lastDay(), early.at(request.scope().site()), invoiced),
                 day)).orElse(this);
     }
@@ -89,12 +89,12 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
     }
 
     /** The same with what changes on a day, here or elsewhere. */
-    private Validated<AgreementState> on(LocalDate change, Beside beside) {
+    private Validated<AgreementAtSite> on(LocalDate change, Beside beside) {
         Optional<AgreementRequest.Part> part = request.part();
         PlanSetting now = setting.with(beside);
         if (part.flatMap(AgreementRequest.Part::from).filter(change::equals).isPresent()) {
             return pricing.of(now, plan.tier())
-                    .map(priced -> new AgreementState(now, pricing, request, priced, invoiced,
+                    .map(priced -> new AgreementAtSite(now, pricing, request, priced, invoiced,
                             changes, changed, day).with(change, now, agreedPrice(request).orElse(priced.year().price()),
                                     names(), List.of()));
         }
@@ -102,24 +102,24 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
             return Validated.valid(with(change, now, currentYearPrice().negate(), List.of(), names()));
         }
         if (part.filter(known -> !known.contains(change)).isPresent()) {
-            return Validated.valid(new AgreementState(now, pricing, request, plan, invoiced, changes, changed, day));
+            return Validated.valid(new AgreementAtSite(now, pricing, request, plan, invoiced, changes, changed, day));
         }
         return request.changes().stream().filter(own -> own.from().equals(change)).findFirst()
                 .map(own -> with(own, beside)).orElseGet(() -> elsewhere(change, now));
     }
 
     /** What changes at other sites may give this one another discount. */
-    private Validated<AgreementState> elsewhere(LocalDate change, PlanSetting now) {
+    private Validated<AgreementAtSite> elsewhere(LocalDate change, PlanSetting now) {
         return pricing.of(setting, plan.tier()).then(before -> pricing.of(now, plan.tier()).map(after -> {
             MonetaryAmount difference = after.year().price().subtract(before.year().price());
             return difference.isZero()
-                    ? new AgreementState(now, pricing, request, plan, invoiced, changes, changed, day)
+                    ? new AgreementAtSite(now, pricing, request, plan, invoiced, changes, changed, day)
                     : with(change, now, difference, List.of(), List.of());
         }));
     }
 
     /** The same with another price of a year from a day on. */
-    private AgreementState with(LocalDate from, PlanSetting now, MonetaryAmount yearDifference, List<String> added,
+    private AgreementAtSite with(LocalDate from, PlanSetting now, MonetaryAmount yearDifference, List<String> added,
             List<String> removed) {
         MonetaryAmount before = currentYearPrice();
         Proration price = Proration.of(plan.term(), from, plan.termPrice(before),
@@ -127,7 +127,7 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         PaymentChange next = PaymentChange.of(price, changed, invoicedBeforeEnd());
         List<ServiceAgreement.Change> all = new ArrayList<>(changes);
         all.add(new ServiceAgreement.Change(added, removed, yearDifference, price, List.of(), next.givenBack()));
-        return new AgreementState(now, pricing, request, plan, invoiced, all, next, day);
+        return new AgreementAtSite(now, pricing, request, plan, invoiced, all, next, day);
     }
 
     private List<String> names() {
@@ -148,7 +148,7 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
     }
 
     /** The same with one more change: what the rates give with it, less what they give without it, for the days left. */
-    private AgreementState with(Change change, PlanSetting after, PricedPlan before, PricedPlan priced) {
+    private AgreementAtSite with(Change change, PlanSetting after, PricedPlan before, PricedPlan priced) {
         Proration price = Proration.of(plan.term(), change.from(), before.termPrice(before.year().price()),
                 priced.termPrice(priced.year().price()));
         PaymentChange next = PaymentChange.of(price, changed, invoicedBeforeEnd());
@@ -156,10 +156,10 @@ public record AgreementState(PlanSetting setting, TierPricing pricing, Agreement
         all.add(new ServiceAgreement.Change(names(change.added()), names(change.removed()),
                 priced.year().price().subtract(before.year().price()), price,
                 new ChangedMinutes(before, priced).phrases(), next.givenBack()));
-        return new AgreementState(after, pricing, request, plan, invoiced, all, next, day);
+        return new AgreementAtSite(after, pricing, request, plan, invoiced, all, next, day);
     }
 
-    private Validated<AgreementState> with(Change change, Beside beside) {
+    private Validated<AgreementAtSite> with(Change change, Beside beside) {
         Problems problems = new Problems();
         Set<String> ids = new LinkedHashSet<>(setting.site().machines().stream().map(Machine::id).toList());
         List<String> all = setting.whole().machines().stream().map(Machine::id).toList();
