@@ -241,7 +241,7 @@ class ArchitectureTest {
                         + " files.form render.words life.call life.repair papers visits rates agreement work account party shop.life");
         // office.asking, because a repair is typed as its visit
         room(arrows, "office.quoting",
-                "life.repair office office.asking office.care office.register office.billing office.writing answer.quote answer.shown"
+                "office office.asking office.care office.register office.billing office.writing answer.quote answer.shown"
                         + " life.quote money explain answer.forecast answer.history answer shop ledger ledger.papers ledger.entries"
                         + " render.words files.form files.yaml outlook plans request document forecast.inputs tax rates agreement"
                         + " party answer.job life.job shop.life");

@@ -6,7 +6,6 @@ import icequill.problem.Validated;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.Page;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -26,8 +25,7 @@ final class RenewalsPage implements Page {
     @Override
     public Answer answer(Asked asked) {
         LocalDate today = asked.reader().today();
-        Validated<LocalDate> until = asked.text(UNTIL).map(text -> TypedDay.of(text, asked.reader(), UNTIL))
-                .orElseGet(() -> Validated.valid(today.plusYears(1)));
+        Validated<LocalDate> until = asked.day(UNTIL, today.plusYears(1));
         Validated<RenewalList> list = until.then(
                 day -> RenewalOffice.of(asked.book(), Optional.of(asked.reader().language())).upcoming(today, day));
         return Answer.Shown.orProblems("renewals",

@@ -68,24 +68,16 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/sites", new SitesPage());
         get("/sites/{site}", new SitePage());
         visits();
-        VisitWithdrawal withdrawal = new VisitWithdrawal();
-        get("/visits/{visit}/withdraw", withdrawal);
-        post("/visits/{visit}/withdraw", withdrawal);
+        form("/visits/{visit}/withdraw", new VisitWithdrawal());
         get("/earnings", new EarningsPage());
         get("/visits", new VisitsPage());
-        IssueAllPage issue = new IssueAllPage(runs);
-        get("/today/issue", issue);
-        post("/today/issue", issue);
+        form("/today/issue", new IssueAllPage(runs));
         get("/today/renewals", new RenewalsPage());
         get("/today/visits", new DueVisitsPage());
         get("/today/calendar/{person}", new CalendarPage());
         get("/today/calendar/{person}/ics", CalendarPage::file);
-        DaysPage days = new DaysPage();
-        get("/today/days", days);
-        post("/today/days", days);
-        DuePage due = new DuePage(runs);
-        get("/today/due", due);
-        post("/today/due", due);
+        form("/today/days", new DaysPage());
+        form("/today/due", new DuePage(runs));
         get("/visits/{visit}", new VisitPage());
         get("/visits/{visit}/timetable", new TimetablePage());
         post("/visits/{visit}/issue", new VisitIssue());
@@ -105,22 +97,13 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/rates", new PricesPage());
         get("/rates/versions", new VersionsPage());
         get("/rates/try", new TryPage());
-        AdoptPage adopt = new AdoptPage();
-        get("/rates/adopt", adopt);
-        post("/rates/adopt", adopt);
-        RaisePage raise = new RaisePage();
-        get("/rates/raise", raise);
-        post("/rates/raise", raise);
+        form("/rates/adopt", new AdoptPage());
+        form("/rates/raise", new RaisePage());
         get("/shop", new ShopPage());
-        SettingsForm settings = new SettingsForm();
-        get("/shop/change", settings);
-        post("/shop/change", settings);
-        AuditPage audit = new AuditPage(runs);
-        get("/shop/audit", audit);
-        post("/shop/audit", audit);
+        form("/shop/change", new SettingsForm());
+        form("/shop/audit", new AuditPage(runs));
         ImportPage forms = new ImportPage(runs);
-        get("/shop/import", forms);
-        post("/shop/import", forms);
+        form("/shop/import", forms);
         post("/shop/import/{run}", forms.taking());
         RunPage run = new RunPage(runs);
         get("/runs/{run}", run);
@@ -129,10 +112,8 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
     }
 
     private void calls() {
-        CallEntryPage entry = new CallEntryPage();
         get("/calls", new CallsPage());
-        get("/calls/new", entry);
-        post("/calls/new", entry);
+        form("/calls/new", new CallEntryPage());
         get("/calls/{call}", new CallPage());
         post("/calls/{call}/plan", CallStep.PLAN);
         post("/calls/{call}/approve", CallStep.APPROVE);
@@ -145,8 +126,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         QuoteEntryPage entry = new QuoteEntryPage();
         QuoteDraft draft = new QuoteDraft(entry);
         for (String path : List.of("/sites/{site}/quote", "/quotes/new")) {
-            get(path, entry);
-            post(path, entry);
+            form(path, entry);
             routes.post(path + "/figures", context -> handler.ask(context, entry));
             routes.post(path + "/paper", context -> handler.ask(context, entry::paper));
             routes.post(path + "/draft", context -> handler.repeat(context, draft));
@@ -156,23 +136,13 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/quotes", new QuotesPage());
         get("/quotes/outcomes", new OutcomesPage());
         get("/quotes/{number}", new QuotePage());
-        QuoteAcceptance acceptance = new QuoteAcceptance();
-        get("/quotes/{number}/accept", acceptance);
-        post("/quotes/{number}/accept", acceptance);
-        QuoteRefusal refusal = new QuoteRefusal();
-        get("/quotes/{number}/decline", refusal);
-        post("/quotes/{number}/decline", refusal);
-        ClaimsPage claims = new ClaimsPage();
-        ClaimPage claim = new ClaimPage();
-        get("/claims", claims);
-        post("/claims", claims);
-        get("/claims/{claim}", claim);
-        post("/claims/{claim}", claim);
-        JobPage job = new JobPage();
+        form("/quotes/{number}/accept", new QuoteAcceptance());
+        form("/quotes/{number}/decline", new QuoteRefusal());
+        form("/claims", new ClaimsPage());
+        form("/claims/{claim}", new ClaimPage());
         get("/jobs", new JobsPage());
         get("/jobs/recommended", new RecommendedPage());
-        get("/jobs/{number}", job);
-        post("/jobs/{number}", job);
+        form("/jobs/{number}", new JobPage());
         post("/jobs/{number}/stage", new JobStageForm());
         get("/quotes/{number}/comparison", asked -> QuotePage.sheet(asked, QuotedPaper.COMPARISON));
         get("/quotes/{number}/brushing", asked -> QuotePage.sheet(asked, QuotedPaper.BRUSHING));
@@ -180,23 +150,16 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
 
     private void agreements() {
         get("/agreements/{number}", new AgreementPage());
-        AgreementEnd end = new AgreementEnd();
-        get("/agreements/{number}/end", end);
-        post("/agreements/{number}/end", end);
-        AgreementRefusal refusal = new AgreementRefusal();
-        get("/agreements/{number}/refuse", refusal);
-        post("/agreements/{number}/refuse", refusal);
-        RenewalPage renewal = new RenewalPage();
-        get("/agreements/{number}/renewal", renewal);
-        post("/agreements/{number}/renewal", renewal);
+        form("/agreements/{number}/end", new AgreementEnd());
+        form("/agreements/{number}/refuse", new AgreementRefusal());
+        form("/agreements/{number}/renewal", new RenewalPage());
     }
 
     private void visits() {
         VisitEntry entry = new VisitEntry();
         VisitDraft draft = new VisitDraft(entry);
         for (String path : List.of("/sites/{site}/visit", "/visits/{visit}/change")) {
-            get(path, entry);
-            post(path, entry);
+            form(path, entry);
             routes.post(path + "/price", context -> handler.ask(context, entry));
             routes.post(path + "/paper", context -> handler.ask(context, entry::paper));
             routes.post(path + "/draft", context -> handler.repeat(context, draft));
@@ -206,15 +169,13 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         post("/visits/{visit}/quote", new VisitQuote());
         back("/visits/{visit}", "/quote");
         RepairEntry repair = new RepairEntry();
-        get("/sites/{site}/repair", repair);
-        post("/sites/{site}/repair", repair);
+        form("/sites/{site}/repair", repair);
         routes.post("/sites/{site}/repair/price", context -> handler.ask(context, repair));
         back("/sites/{site}/repair", "/price");
     }
 
     private void correction(String path, CorrectionPage page) {
-        get(path, page);
-        post(path, page);
+        form(path, page);
         routes.post(path + "/look", context -> handler.ask(context, page));
         back(path, "/look");
     }
@@ -225,6 +186,12 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
             routes.get(path + end, context -> context.redirect(
                     context.path().substring(0, context.path().length() - end.length()), HttpStatus.SEE_OTHER));
         }
+    }
+
+    /** A page with the form that it sends to its own address. */
+    private <P extends Page & FormPage> void form(String path, P page) {
+        get(path, page);
+        post(path, page);
     }
 
     private void get(String path, Page page) {

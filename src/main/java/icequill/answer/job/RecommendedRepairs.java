@@ -44,14 +44,10 @@ public record RecommendedRepairs(List<Row> repairs) implements Listing {
     public record Row(String site, String siteName, String visit, LocalDate day, String machine, String recommended,
             State state, Optional<String> planned, Optional<String> quote) {
 
-        /**
-         * A repair as it stands on a day.
-         *
-         * @param site by id
-         */
-        public static Row of(OpenRepairs.One one, String site, String siteName, LocalDate today) {
+        /** A repair as it stands on a day. */
+        public static Row of(OpenRepairs.One one, String siteName, LocalDate today) {
             RecommendedRepair repair = one.repair();
-            return new Row(site, siteName, repair.visit(), repair.day(), repair.machine(), repair.text(),
+            return new Row(one.site(), siteName, repair.visit(), repair.day(), repair.machine(), repair.text(),
                     one.quote().map(quote -> state(quote, today)).orElseGet(() -> state(one)), one.planned(),
                     one.quote().map(quote -> quote.issued().number()));
         }

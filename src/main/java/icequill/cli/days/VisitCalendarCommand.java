@@ -21,8 +21,6 @@ import picocli.CommandLine.Option;
         "  icequill visit calendar --person \"Ada Quill\" --ics ada.ics"})
 public final class VisitCalendarCommand extends BookCommand {
 
-    private static final int MONTHS = 3;
-
     @Option(names = "--person", required = true, paramLabel = "NAME", description = "Whose visits, as visits name him.")
     private String person = "";
 
@@ -48,7 +46,7 @@ public final class VisitCalendarCommand extends BookCommand {
         LocalDate first = from == null ? ShopDay.today(folder, clock()) : from;
         Path target = ics;
         Validated<CalendarSheet> calendar = CalendarOffice.of(ShopBook.of(folder, clock())).calendar(person, first,
-                until == null ? first.plusMonths(MONTHS) : until, reader.language());
+                until == null ? CalendarOffice.usualUntil(first) : until, reader.language());
         return show(target == null ? calendar : calendar.then(sheet -> sheet.write(target).map(written -> sheet)),
                 sheet -> printLines(sheet.lines().stream()));
     }

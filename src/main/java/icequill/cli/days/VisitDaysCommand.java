@@ -6,6 +6,7 @@ import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.ReaderOptions;
 import icequill.office.days.ChosenDay;
 import icequill.office.days.DaysOffice;
+import icequill.office.days.DueOffice;
 import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
@@ -27,8 +28,6 @@ import picocli.CommandLine.Option;
         "  icequill visit days --from 2027-08-10 --until 2027-09-30 --person \"Ada Quill\"",
         "  icequill visit days --from 2027-08-10 --store"})
 public final class VisitDaysCommand extends BookCommand {
-
-    private static final int WEEKS = 6;
 
     @Option(names = "--from", paramLabel = "DAY", description = "No day before this one is proposed. Default: tomorrow.")
     private @Nullable LocalDate from;
@@ -53,7 +52,7 @@ public final class VisitDaysCommand extends BookCommand {
     public Integer call() {
         Path folder = folder();
         LocalDate first = from == null ? ShopDay.today(folder, clock()).plusDays(1) : from;
-        LocalDate last = until == null ? first.plusWeeks(WEEKS) : until;
+        LocalDate last = until == null ? DueOffice.usualUntil(first) : until;
         ShopBook book = ShopBook.of(folder, clock());
         return show(DaysOffice.of(book).propose(first, last, people, reader.language())
                 .then(sheet -> isStored ? stored(book, sheet, first, last) : Validated.valid(sheet)),

@@ -20,8 +20,6 @@ import picocli.CommandLine.Option;
         "  icequill visit due --date 2026-07-01 --until 2026-09-30 --json"})
 public final class VisitDueCommand extends BookCommand {
 
-    private static final int WEEKS = 6;
-
     @Option(names = "--until", paramLabel = "DAY", description = "Due up to this day; six weeks after --date if left out.")
     private @Nullable LocalDate until;
 
@@ -40,7 +38,7 @@ public final class VisitDueCommand extends BookCommand {
         Path folder = folder();
         LocalDate day = date == null ? ShopDay.today(folder, clock()) : date;
         return show(DueOffice.of(ShopBook.of(folder, clock())).due(day,
-                until == null ? day.plusWeeks(WEEKS) : until, reader.language()),
+                until == null ? DueOffice.usualUntil(day) : until, reader.language()),
                 sheet -> printLines(sheet.lines().stream()));
     }
 }

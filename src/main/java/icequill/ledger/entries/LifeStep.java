@@ -1,8 +1,12 @@
 package icequill.ledger.entries;
 
+import icequill.ledger.store.DamagedRow;
+import icequill.problem.Validated;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /**
  * Something that happened to a quote, an agreement, a call, a job or a claim.
@@ -22,6 +26,21 @@ public record LifeStep(String kind, String id, int position, String event, Local
     public LifeStep {
         said = Map.copyOf(said);
         personal = Map.copyOf(personal);
+    }
+
+    /**
+     * Where steps lead one after the other.
+     *
+     * @param what lives, as somebody is told who has to look into a damaged book
+     * @param next where a step leads from a state, or why it cannot
+     */
+    public static <S> S led(String what, S from, List<LifeStep> steps, BiFunction<S, LifeStep, Validated<S>> next) {
+        S state = from;
+        for (LifeStep step : steps) {
+            state = next.apply(state, step).found().orElseThrow(() -> new DamagedRow(
+                    what + " " + step.id() + ": its step " + step.position() + " cannot follow those before it"));
+        }
+        return state;
     }
 
     /** What the step says under a key, of a person or not. */

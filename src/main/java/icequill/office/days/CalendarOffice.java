@@ -33,6 +33,8 @@ import java.util.stream.Stream;
 /** The office that hands each person a calendar of his visits. */
 public final class CalendarOffice {
 
+    private static final int USUAL_MONTHS = 3;
+
     private final ShopBook book;
 
     private CalendarOffice(ShopBook book) {
@@ -41,6 +43,11 @@ public final class CalendarOffice {
 
     public static CalendarOffice of(ShopBook book) {
         return new CalendarOffice(book);
+    }
+
+    /** Up to which day visits are shown where nobody says. */
+    public static LocalDate usualUntil(LocalDate from) {
+        return from.plusMonths(USUAL_MONTHS);
     }
 
     /**

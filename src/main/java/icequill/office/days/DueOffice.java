@@ -32,6 +32,8 @@ public final class DueOffice {
     /** Further ahead nobody plans visits. */
     private static final int MOST_MONTHS = 24;
 
+    private static final int USUAL_WEEKS = 6;
+
     private final ShopBook book;
 
     private DueOffice(ShopBook book) {
@@ -40,6 +42,11 @@ public final class DueOffice {
 
     public static DueOffice of(ShopBook book) {
         return new DueOffice(book);
+    }
+
+    /** Up to which day visits are looked for where nobody says. */
+    public static LocalDate usualUntil(LocalDate from) {
+        return from.plusWeeks(USUAL_WEEKS);
     }
 
     /**

@@ -92,8 +92,7 @@ public final class JobOffice {
     }
 
     private RecommendedRepairs.Row row(Reading open, OpenRepairs.One one) {
-        String site = open.entries().visit(one.repair().visit()).orElseThrow().site();
-        return RecommendedRepairs.Row.of(one, site, open.entries().site(site).orElseThrow().name(), today);
+        return RecommendedRepairs.Row.of(one, open.entries().site(one.site()).orElseThrow().name(), today);
     }
 
     /** Notes what happened to a job. */

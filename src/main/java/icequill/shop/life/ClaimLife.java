@@ -61,11 +61,9 @@ public record ClaimLife(String id, Optional<String> site, ClaimState state, int 
 
     private static ClaimLife of(List<LifeStep> steps) {
         LifeStep first = steps.getFirst();
-        ClaimState state = new ClaimState.Noted(terms(first), first.dated(), Optional.empty());
-        for (LifeStep step : steps.subList(1, steps.size())) {
-            state = ClaimState.step(state, event(step)).found().orElseThrow(() -> new DamagedRow(
-                    "claim " + step.id() + ": its step " + step.position() + " cannot follow those before it"));
-        }
+        ClaimState state = LifeStep.<ClaimState>led("claim",
+                new ClaimState.Noted(terms(first), first.dated(), Optional.empty()), steps.subList(1, steps.size()),
+                (before, step) -> ClaimState.step(before, event(step)));
         return new ClaimLife(first.id(), first.site(), state, steps.size());
     }
 

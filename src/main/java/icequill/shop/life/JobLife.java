@@ -90,12 +90,8 @@ public record JobLife(QuoteLife quote, RepairQuote paper, JobState state, List<L
     }
 
     private static JobState state(List<LifeStep> steps) {
-        JobState state = new JobState.Accepted(steps.getFirst().dated());
-        for (LifeStep step : steps.subList(1, steps.size())) {
-            state = JobState.step(state, event(step)).found().orElseThrow(() -> new DamagedRow(
-                    "job " + step.id() + ": its step " + step.position() + " cannot follow those before it"));
-        }
-        return state;
+        return LifeStep.<JobState>led("job", new JobState.Accepted(steps.getFirst().dated()),
+                steps.subList(1, steps.size()), (state, step) -> JobState.step(state, event(step)));
     }
 
     private static JobEvent event(LifeStep step) {

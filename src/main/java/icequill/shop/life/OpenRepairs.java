@@ -30,10 +30,11 @@ public record OpenRepairs(ShopFolder shop, Reading open) {
     /**
      * A repair.
      *
+     * @param site by id
      * @param planned the visit as which it is to be done, or quoted, by id; empty while there is none
      * @param quote the newest; empty while there is none
      */
-    public record One(RecommendedRepair repair, Optional<String> planned, Optional<QuoteLife> quote) {}
+    public record One(String site, RecommendedRepair repair, Optional<String> planned, Optional<QuoteLife> quote) {}
 
     /** Those at machines that still stand at a site, the oldest first. */
     public List<One> at(String site) {
@@ -53,7 +54,7 @@ public record OpenRepairs(ShopFolder shop, Reading open) {
         List<LifeStep> quotes = open.entries().stepsAt(site).stream()
                 .filter(step -> QuoteLife.form(step).filter(form -> form.contains(FOUND)).isPresent()).toList();
         return repairs.stream().filter(repair -> machines.contains(repair.machine()))
-                .map(repair -> one(repair, plans, quotes)).filter(one -> !isDone(one)).toList();
+                .map(repair -> one(site, repair, plans, quotes)).filter(one -> !isDone(one)).toList();
     }
 
     /** Those at all sites of the book, the oldest first. */
@@ -67,13 +68,13 @@ public record OpenRepairs(ShopFolder shop, Reading open) {
         return shop.contents().visit(BookForms.form(entry));
     }
 
-    private One one(RecommendedRepair repair, List<Visit> plans, List<LifeStep> quotes) {
+    private One one(String site, RecommendedRepair repair, List<Visit> plans, List<LifeStep> quotes) {
         Optional<String> planned = plans.stream().filter(plan -> isFor(plan, repair)).map(Visit::id)
                 .reduce((first, last) -> last);
         Optional<QuoteLife> quote = quotes.stream().filter(step -> quoted(step).filter(plan -> isFor(plan, repair))
                 .isPresent()).reduce((first, last) -> last)
                 .flatMap(step -> open.papers().show(step.id()).then(issued -> QuoteLife.of(open, issued)).found());
-        return new One(repair, planned, quote);
+        return new One(site, repair, planned, quote);
     }
 
     private Optional<Visit> quoted(LifeStep issued) {

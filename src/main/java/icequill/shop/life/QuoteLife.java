@@ -90,14 +90,9 @@ public record QuoteLife(IssuedPaper issued, Paper paper, QuoteState state, List<
     }
 
     private static QuoteState state(QuoteTerms terms, List<LifeStep> steps) {
-        QuoteState state = new QuoteState.Issued(terms);
-        for (LifeStep step : steps) {
-            if (!step.event().equals(ISSUED)) {
-                state = QuoteState.step(state, event(step)).found().orElseThrow(() -> new DamagedRow(
-                        "quote " + step.id() + ": its step " + step.position() + " cannot follow those before it"));
-            }
-        }
-        return state;
+        return LifeStep.<QuoteState>led("quote", new QuoteState.Issued(terms),
+                steps.stream().filter(step -> !step.event().equals(ISSUED)).toList(),
+                (state, step) -> QuoteState.step(state, event(step)));
     }
 
     private static QuoteEvent event(LifeStep step) {

@@ -71,12 +71,8 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
 
     /** Where it stands. */
     public AgreementState state() {
-        AgreementState state = AgreementState.begun();
-        for (AgreementEvent event : events()) {
-            state = AgreementState.told(state, event).found().orElseThrow(() -> new DamagedRow("agreement "
-                    + number + ": what happened on " + event.day() + " cannot follow what was before it"));
-        }
-        return state;
+        return LifeStep.led("agreement", AgreementState.begun(), steps,
+                (before, step) -> AgreementState.told(before, event(step)));
     }
 
     /** What happened, in its order. */

@@ -37,9 +37,9 @@ public final class AgreementEnd implements Page, FormPage {
 
     @Override
     public Answer answer(Asked asked) {
-        return sheet(asked).then(sheet -> Validated.valid(asked.fields().isEmpty()
+        return Answer.of(sheet(asked), sheet -> asked.fields().isEmpty()
                 ? page(sheet, Optional.empty(), TypedFields.NONE)
-                : tried(sheet, asked))).found().orElseGet(() -> new Answer.Refused(sheet(asked).problems()));
+                : tried(sheet, asked));
     }
 
     private static Answer tried(AgreementSheet sheet, Asked asked) {

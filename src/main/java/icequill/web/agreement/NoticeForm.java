@@ -5,7 +5,6 @@ import icequill.life.agreement.NoticeWay;
 import icequill.problem.Problems;
 import icequill.web.page.Asked;
 import icequill.web.page.TypedChoice;
-import icequill.web.page.TypedDay;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +20,7 @@ record NoticeForm(Asked asked, Problems problems) {
     }
 
     Optional<LocalDate> day(String field) {
-        return asked.text(field).flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), field)));
+        return asked.day(field, problems);
     }
 
     Optional<NoticeWay> way() {

@@ -13,7 +13,6 @@ import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 import icequill.web.page.Paths;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import icequill.web.page.TypedNumber;
 import java.math.BigDecimal;
@@ -40,7 +39,7 @@ public final class ClaimPage implements Page, FormPage {
         String id = asked.part("claim");
         ClaimOffice office = ClaimOffice.of(asked.book());
         Problems problems = new Problems();
-        LocalDate day = asked.text(DAY).flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), DAY)))
+        LocalDate day = asked.day(DAY, problems)
                 .orElse(asked.reader().today());
         String what = asked.text("what").orElse("");
         Optional<BigDecimal> amount = what.equals("pay")

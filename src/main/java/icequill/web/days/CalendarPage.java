@@ -14,7 +14,6 @@ import java.util.Optional;
 public final class CalendarPage implements Page {
 
     private static final String PERSON = "person";
-    private static final int MONTHS = 3;
 
     @Override
     public Answer answer(Asked asked) {
@@ -30,6 +29,6 @@ public final class CalendarPage implements Page {
     private static Validated<CalendarSheet> calendar(Asked asked) {
         LocalDate today = asked.reader().today();
         return CalendarOffice.of(asked.book()).calendar(asked.part(PERSON), today,
-                today.plusMonths(MONTHS), Optional.of(asked.reader().language()));
+                CalendarOffice.usualUntil(today), Optional.of(asked.reader().language()));
     }
 }

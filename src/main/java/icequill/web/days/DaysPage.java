@@ -4,6 +4,7 @@ import icequill.answer.days.DayProposals.Proposal;
 import icequill.answer.days.DaysSheet;
 import icequill.office.days.ChosenDay;
 import icequill.office.days.DaysOffice;
+import icequill.office.days.DueOffice;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -13,7 +14,6 @@ import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import icequill.web.page.TypedMoment;
 import icequill.web.page.TypedTime;
@@ -29,7 +29,6 @@ public final class DaysPage implements Page, FormPage {
     private static final String FROM = "from";
     private static final String UNTIL = "until";
     private static final String ROW = "visit-";
-    private static final int WEEKS = 6;
 
     /**
      * What its page shows.
@@ -69,13 +68,9 @@ public final class DaysPage implements Page, FormPage {
 
     private static Validated<Span> span(Asked asked) {
         Problems problems = new Problems();
-        LocalDate from = day(asked, FROM, problems).orElse(asked.reader().today().plusDays(1));
-        LocalDate until = day(asked, UNTIL, problems).orElse(from.plusWeeks(WEEKS));
+        LocalDate from = asked.day(FROM, problems).orElse(asked.reader().today().plusDays(1));
+        LocalDate until = asked.day(UNTIL, problems).orElse(DueOffice.usualUntil(from));
         return problems.or(() -> new Span(from, until));
-    }
-
-    private static Optional<LocalDate> day(Asked asked, String field, Problems problems) {
-        return asked.text(field).flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), field)));
     }
 
     @Override
@@ -92,7 +87,7 @@ public final class DaysPage implements Page, FormPage {
     }
 
     private static Optional<ChosenDay> chosen(Asked asked, int row, Problems problems) {
-        Optional<LocalDate> day = day(asked, "day-" + row, problems);
+        Optional<LocalDate> day = asked.day("day-" + row, problems);
         Optional<TypedTime> time = asked.text("at-" + row)
                 .flatMap(text -> problems.take(TypedMoment.time(text, "at-" + row)));
         if (asked.text("day-" + row).isEmpty() || asked.text("at-" + row).isEmpty()) {

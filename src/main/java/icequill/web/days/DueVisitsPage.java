@@ -6,7 +6,6 @@ import icequill.problem.Validated;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.Page;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -15,7 +14,6 @@ import java.util.Optional;
 public final class DueVisitsPage implements Page {
 
     private static final String UNTIL = "until";
-    private static final int WEEKS = 6;
 
     /**
      * What its page shows.
@@ -27,8 +25,7 @@ public final class DueVisitsPage implements Page {
     @Override
     public Answer answer(Asked asked) {
         LocalDate today = asked.reader().today();
-        Validated<LocalDate> until = asked.text(UNTIL).map(text -> TypedDay.of(text, asked.reader(), UNTIL))
-                .orElseGet(() -> Validated.valid(today.plusWeeks(WEEKS)));
+        Validated<LocalDate> until = asked.day(UNTIL, DueOffice.usualUntil(today));
         Validated<DueSheet> due = until.then(day -> DueOffice.of(asked.book()).due(today, day,
                 Optional.of(asked.reader().language())));
         return Answer.Shown.orProblems("due-visits",

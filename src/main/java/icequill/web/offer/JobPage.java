@@ -17,7 +17,6 @@ import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 import icequill.web.page.Paths;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import java.time.LocalDate;
 import java.util.List;
@@ -46,8 +45,8 @@ public final class JobPage implements Page, FormPage {
 
     private static Validated<JobEvent> event(Asked asked) {
         Problems problems = new Problems();
-        LocalDate day = day(asked, DAY, problems).orElse(asked.reader().today());
-        Optional<LocalDate> expected = day(asked, EXPECTED, problems);
+        LocalDate day = asked.day(DAY, problems).orElse(asked.reader().today());
+        Optional<LocalDate> expected = asked.day(EXPECTED, problems);
         String what = asked.text("what").orElse("");
         if (what.equals("done") && asked.text(VISIT).isEmpty()) {
             problems.add(Code.MISSING, new Place("", 0, VISIT), "nothing says on which visit", "the id of a visit");
@@ -59,10 +58,6 @@ public final class JobPage implements Page, FormPage {
         case "withdraw" -> Validated.valid(new Dropped(day, asked.text("reason")));
         default -> Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE, "nothing is chosen", ""));
         });
-    }
-
-    private static Optional<LocalDate> day(Asked asked, String field, Problems problems) {
-        return asked.text(field).flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), field)));
     }
 
     @Override

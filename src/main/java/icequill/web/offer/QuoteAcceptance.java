@@ -23,7 +23,6 @@ import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 import icequill.web.page.Paths;
 import icequill.web.page.TypedChoice;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import icequill.web.page.TypedNumber;
 import java.math.BigDecimal;
@@ -65,7 +64,7 @@ public final class QuoteAcceptance implements Page, FormPage {
         Problems problems = new Problems();
         Optional<AcceptanceWay> way = problems
                 .take(TypedChoice.of(asked, "way", List.of(AcceptanceWay.values()), ConstantKey::of));
-        LocalDate day = asked.text("day").flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), "day")))
+        LocalDate day = asked.day("day", problems)
                 .orElse(asked.reader().today());
         if (asked.text("name").isEmpty()) {
             problems.add(Code.MISSING, new Place("", 0, "name"), "nothing says who accepted", "a name");
@@ -80,7 +79,7 @@ public final class QuoteAcceptance implements Page, FormPage {
 
     private static AgreementWish wish(Asked asked, Problems problems) {
         return new AgreementWish(asked.text("existing"), asked.text("agreement"),
-                asked.text("start").flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), "start"))),
+                asked.day("start", problems),
                 whole(asked, "cancelDays", problems),
                 asked.text("goesOn").flatMap(typed -> problems
                         .take(TypedChoice.of(asked, "goesOn", List.of(GoingOn.values()), ConstantKey::of))),

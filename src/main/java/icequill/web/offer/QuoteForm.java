@@ -12,7 +12,6 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.web.page.Asked;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedNumber;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -48,7 +47,7 @@ final class QuoteForm {
     QuoteForm(Asked asked, QuoteEntry entry) {
         this.asked = asked;
         this.entry = entry;
-        this.day = asked.text("day").flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), "day")))
+        this.day = asked.day("day", problems)
                 .orElse(entry.day());
         this.language = asked.text("language").flatMap(this::known);
         this.site = entry.site().isPresent() ? Optional.empty() : Optional.of(new NewSiteForm(asked, problems));

@@ -14,7 +14,6 @@ import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 import icequill.web.page.Paths;
 import icequill.web.page.TypedChoice;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import java.time.LocalDate;
 import java.util.List;
@@ -42,7 +41,7 @@ public final class QuoteRefusal implements Page, FormPage {
         Problems problems = new Problems();
         Optional<RefusalReason> reason = problems
                 .take(TypedChoice.of(asked, "reason", List.of(RefusalReason.values()), ConstantKey::of));
-        LocalDate day = asked.text("day").flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), "day")))
+        LocalDate day = asked.day("day", problems)
                 .orElse(asked.reader().today());
         return problems.or(() -> new Refusal(day, reason.orElseThrow(), asked.text("words")))
                 .then(no -> QuoteLifeOffice.of(asked.book()).decline(asked.part("number"), no))

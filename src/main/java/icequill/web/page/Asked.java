@@ -1,8 +1,11 @@
 package icequill.web.page;
 
+import icequill.problem.Problems;
+import icequill.problem.Validated;
 import icequill.shop.ShopBook;
 import icequill.web.door.FormKey;
 import icequill.web.door.Session;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +39,16 @@ public record Asked(ShopBook book, Session session, Reader reader, String path, 
     /** The month that somebody typed, as 2026-05 where it can be read. */
     public Optional<String> month() {
         return text("month").map(typed -> TypedMonth.text(typed.strip(), reader.today()));
+    }
+
+    /** The day that somebody typed; empty where he typed none, or what is none, which is added to the problems. */
+    public Optional<LocalDate> day(String field, Problems problems) {
+        return text(field).flatMap(typed -> problems.take(TypedDay.of(typed, reader, field)));
+    }
+
+    /** The day that somebody typed, the usual one where he typed none, or what is wrong with it. */
+    public Validated<LocalDate> day(String field, LocalDate usual) {
+        return text(field).map(typed -> TypedDay.of(typed, reader, field)).orElseGet(() -> Validated.valid(usual));
     }
 
     /** All values of a name, in the order of the form. */

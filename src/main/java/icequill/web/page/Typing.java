@@ -51,7 +51,7 @@ public final class Typing {
     }
 
     public Optional<LocalDate> day(String field) {
-        return text(field).flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), field)));
+        return asked.day(field, problems);
     }
 
     public Optional<TypedTime> time(String field) {

@@ -8,7 +8,6 @@ import icequill.problem.Validated;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.Page;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import java.time.LocalDate;
 import java.util.List;
@@ -38,8 +37,7 @@ public final class PricesPage implements Page {
     @Override
     public Answer answer(Asked asked) {
         LocalDate today = asked.reader().today();
-        Validated<LocalDate> day = asked.text("on").map(text -> TypedDay.of(text, asked.reader(), "on"))
-                .orElseGet(() -> Validated.valid(today));
+        Validated<LocalDate> day = asked.day("on", today);
         Validated<DayPrices> prices = day.then(on -> PricesOffice.of(asked.book()).on(on, asked.text("site"),
                 Optional.of(asked.reader().language())));
         Shown shown = new Shown(day.found().orElse(today), prices.found(),

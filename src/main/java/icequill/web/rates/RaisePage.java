@@ -13,7 +13,6 @@ import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import icequill.web.page.TypedNumber;
 import java.math.BigDecimal;
@@ -73,8 +72,7 @@ public final class RaisePage implements Page, FormPage {
 
     private static Validated<RaiseWish> wish(Asked asked) {
         Problems problems = new Problems();
-        Optional<LocalDate> from = asked.text("from")
-                .flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), "from")));
+        Optional<LocalDate> from = asked.day("from", problems);
         if (asked.text("from").isEmpty()) {
             problems.add(Code.MISSING, new Place("", 0, "from"), "the first day is missing",
                     "the day from which the new prices hold");

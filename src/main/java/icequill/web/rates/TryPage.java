@@ -9,7 +9,6 @@ import icequill.problem.Validated;
 import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.Page;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import java.time.LocalDate;
 import java.util.List;
@@ -46,15 +45,11 @@ public final class TryPage implements Page {
 
     private static Validated<WhatIf> tried(Asked asked) {
         Problems problems = new Problems();
-        Optional<LocalDate> on = day(asked, "on", problems);
-        Optional<LocalDate> from = day(asked, "from", problems);
-        Optional<LocalDate> until = day(asked, "until", problems);
+        Optional<LocalDate> on = asked.day("on", problems);
+        Optional<LocalDate> from = asked.day("from", problems);
+        Optional<LocalDate> until = asked.day("until", problems);
         return problems.or(() -> on.orElse(asked.reader().today()))
                 .then(day -> WhatIfOffice.of(asked.book()).of(asked.text("version"), day,
                         new AskedPeriod(Optional.empty(), from, until)));
-    }
-
-    private static Optional<LocalDate> day(Asked asked, String field, Problems problems) {
-        return asked.text(field).flatMap(text -> problems.take(TypedDay.of(text, asked.reader(), field)));
     }
 }

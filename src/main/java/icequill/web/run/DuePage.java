@@ -13,7 +13,6 @@ import icequill.web.page.Answer;
 import icequill.web.page.Asked;
 import icequill.web.page.FormPage;
 import icequill.web.page.Page;
-import icequill.web.page.TypedDay;
 import icequill.web.page.TypedFields;
 import java.time.LocalDate;
 import java.util.List;
@@ -48,8 +47,7 @@ public final class DuePage implements Page, FormPage {
     }
 
     private static Validated<LocalDate> until(Asked asked) {
-        return asked.text(UNTIL).map(text -> TypedDay.of(text, asked.reader(), UNTIL))
-                .orElseGet(() -> Validated.valid(asked.reader().today()));
+        return asked.day(UNTIL, asked.reader().today());
     }
 
     @Override
