@@ -97,6 +97,7 @@ class ArchitectureTest {
         // agreement, because the plans that a shop offers are dated like its prices
         room(arrows, "rates", "agreement work party money");
         room(arrows, "planner", "work");
+        room(arrows, "planner.kept", "planner work");
         room(arrows, "pricer", "rates agreement work party explain money");
         // work, because taxability goes by class of work; rates, because a place may have prices shown with their tax
         room(arrows, "tax", "pricer rates work party explain money");
@@ -111,10 +112,11 @@ class ArchitectureTest {
         // planner, because plans and work sheets tell the timetable; forecast, because comparison sheets show what to expect
         room(arrows, "document", "forecast tax pricer planner agreement work account party explain money");
         room(arrows, "request", "pricer agreement work party money");
-        room(arrows, "visits", "request document tax pricer planner rates agreement work party explain money");
+        room(arrows, "visits",
+                "request document tax pricer planner.kept planner rates agreement work party explain money");
         // forecast, because a plan that includes calls is priced by what to expect of them
         room(arrows, "plans", "visits request document forecast.inputs forecast.effects forecast forecast.charges"
-                + " forecast.stops tax pricer planner"
+                + " forecast.stops tax pricer planner.kept planner"
                 + " rates agreement work party explain money");
         room(arrows, "outlook",
                 "plans request document forecast.inputs forecast.effects forecast.fit forecast forecast.charges"
@@ -137,6 +139,7 @@ class ArchitectureTest {
         room(arrows, "files.yaml", "party money");
         // party, because papers of earlier books name their language in words
         room(arrows, "files.paper", "document party explain money");
+        room(arrows, "files.kept", "files.disk planner.kept");
         // files.disk, because the version of the rates is a hash of their files
         // files.yaml, because forms are told as they are
         room(arrows, "files.answer", "files.yaml explain money");
@@ -174,7 +177,7 @@ class ArchitectureTest {
         // shop.steps, because an agreement is read as it is after what happened to it
         room(arrows, "shop",
                 "shop.steps ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"
-                        + " files.paper files.yaml files.disk papers outlook plans visits request document"
+                        + " files.kept files.paper files.yaml files.disk planner.kept papers outlook plans visits request document"
                         + " life.call forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
         // tax, because it is parts of a taxed price that are billed before a job is done
         room(arrows, "shop.life",

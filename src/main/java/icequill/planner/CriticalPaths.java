@@ -12,8 +12,6 @@ import java.util.stream.IntStream;
 /** Critical path method for a sequence: the earliest start of each task by a forward pass, its spare minutes by a backward pass. */
 record CriticalPaths(Network network, Crew crew, Sequence sequence, Started started) {
 
-    private static final String BREAK = "break";
-
     /** @param bound no timetable is shorter */
     Timetable timetable(int bound) {
         List<List<After>> after = after();
@@ -30,12 +28,10 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence, Started star
             int spare = started.isDone(step.task()) ? 0 : Math.max(0, latest[step.task()] - begin);
             int flush = task.timer().isPresent() ? network.flushAfter(step.task()) : -1;
             end = Math.max(end, whole);
-            entries.add(new Entry(task.machine(), task.name(), task.order(), Kind.TASK, task.state(), step.people(),
-                    begin, over, spare));
+            entries.add(Entry.of(Kind.TASK, task, step.people(), begin, over, spare));
             if (whole > over) {
-                entries.add(
-                        new Entry(task.machine(), task.name(), task.order(), Kind.WAIT, task.state(), List.of(), over,
-                                flush < 0 ? whole : Math.max(over, start[flush]), spare));
+                entries.add(Entry.of(Kind.WAIT, task, List.of(), over,
+                        flush < 0 ? whole : Math.max(over, start[flush]), spare));
             }
         }
         crew.rest().ifPresent(rest -> breaks(stretches, rest, entries));
@@ -63,8 +59,7 @@ record CriticalPaths(Network network, Crew crew, Sequence sequence, Started star
         for (Stretches.Break each : stretches.breaks(rest)) {
             MachineTask last = network.tasks.get(each.before());
             int begin = stretches.over(each.before());
-            entries.add(new Entry(last.machine(), BREAK, last.order(), Kind.BREAK, MachineState.ANY,
-                    List.of(each.person()), begin, begin + rest.minutes(), 0));
+            entries.add(Entry.of(Kind.BREAK, last, List.of(each.person()), begin, begin + rest.minutes(), 0));
         }
     }
 

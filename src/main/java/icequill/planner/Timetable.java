@@ -48,6 +48,13 @@ public record Timetable(int minutes, int bound, int walking, int crew, List<Over
             Check.that(spare >= 0, "late before it began: " + task);
             Check.that(people.isEmpty() || kind != Kind.WAIT, "nobody is needed for a wait: " + task);
         }
+
+        /** A task, the wait after it, or the break of somebody who was last at it. */
+        public static Entry of(Kind kind, MachineTask task, List<Integer> people, int start, int end, int spare) {
+            boolean isBreak = kind == Kind.BREAK;
+            return new Entry(task.machine(), isBreak ? "break" : task.name(), task.order(), kind,
+                    isBreak ? MachineState.ANY : task.state(), people, start, end, spare);
+        }
     }
 
     /** What an entry is. */

@@ -6,6 +6,7 @@ import icequill.party.Circumstance;
 import icequill.party.Machine;
 import icequill.party.Shop;
 import icequill.party.Site;
+import icequill.planner.kept.KeptTimetables;
 import icequill.pricer.CallReserve;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -29,21 +30,24 @@ import java.util.stream.Stream;
  * @param whole the site with all its machines
  * @param site with those machines that are looked after
  * @param rates of the day by which plans are priced
+ * @param timetables where those of the visits come from
  * @param beside what the same agreement looks after elsewhere
  */
 public record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlace place, PlanScope scope,
-        Beside beside) {
+        KeptTimetables timetables, Beside beside) {
 
     public PlanSetting {
         rates = place.shown(rates, shop.taxBasis());
     }
 
     /** With the machines that the scope names, or all where it names none. */
-    public static PlanSetting of(Shop shop, Site whole, Rates rates, TaxPlace place, PlanScope scope) {
+    public static PlanSetting of(Shop shop, Site whole, Rates rates, TaxPlace place, PlanScope scope,
+            KeptTimetables timetables) {
         Set<String> machines = new LinkedHashSet<>(scope.machines().isEmpty()
                 ? whole.machines().stream().map(Machine::id).toList()
                 : scope.machines().stream().map(Visit.Named::id).toList());
-        return new PlanSetting(shop, whole, whole.only(machines), rates, place, scope, Beside.NOTHING);
+        return new PlanSetting(shop, whole, whole.only(machines), rates, place, scope, timetables,
+                Beside.NOTHING);
     }
 
     /**
@@ -67,27 +71,27 @@ public record PlanSetting(Shop shop, Site whole, Site site, Rates rates, TaxPlac
 
     /** The same for other machines of the site. */
     PlanSetting withMachines(Set<String> ids) {
-        return new PlanSetting(shop, whole, whole.only(ids), rates, place, scope, beside);
+        return new PlanSetting(shop, whole, whole.only(ids), rates, place, scope, timetables, beside);
     }
 
     /** The same where other sites are looked after too. */
     PlanSetting with(Beside other) {
-        return new PlanSetting(shop, whole, site, rates, place, scope, other);
+        return new PlanSetting(shop, whole, site, rates, place, scope, timetables, other);
     }
 
     /** The same at other rates, for another term. */
     PlanSetting at(Rates others, PlanScope over) {
-        return new PlanSetting(shop, whole, site, others, place, over, beside);
+        return new PlanSetting(shop, whole, site, others, place, over, timetables, beside);
     }
 
     /** The same with what is expected of included calls. */
     PlanSetting withReserve(CallReserve reserve) {
-        return new PlanSetting(shop, whole, site, rates, place, scope.withReserve(reserve), beside);
+        return new PlanSetting(shop, whole, site, rates, place, scope.withReserve(reserve), timetables, beside);
     }
 
     /** The same with other minutes at the site, by the id of the scope. */
     PlanSetting withMinutes(Map<String, Integer> minutes) {
-        return new PlanSetting(shop, whole, site, rates, place, scope.withMinutes(minutes), beside);
+        return new PlanSetting(shop, whole, site, rates, place, scope.withMinutes(minutes), timetables, beside);
     }
 
     /** What makes visits dearer, by the site and by what was asked. */

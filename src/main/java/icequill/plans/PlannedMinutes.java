@@ -5,7 +5,6 @@ import icequill.document.MinutesFrom;
 import icequill.party.Machine;
 import icequill.planner.Crew;
 import icequill.planner.Effort;
-import icequill.planner.Planner;
 import icequill.planner.Timetable;
 import icequill.pricer.StaffedVisit;
 import icequill.problem.Code;
@@ -111,7 +110,7 @@ record PlannedMinutes(PlanSetting setting) {
         VisitWorkAssembly assembly = new VisitWorkAssembly(setting.site(), setting.rates(), findings(visit),
                 visit.slot().scope().place());
         return assembly.work()
-                .then(work -> Planner.timetable(work, crew(grades), Effort.USUAL))
+                .then(work -> setting.timetables().timetable(work, crew(grades), Effort.USUAL))
                 .map(table -> Optional.of(minutes(table)));
     }
 

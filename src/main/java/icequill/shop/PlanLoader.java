@@ -63,6 +63,7 @@ public record PlanLoader(ShopFolder folder) {
         List<Problem> unknown = whole.map(site -> PlanSetting.problems(scope, site, rates)).orElse(List.of());
         problems.addAll(unknown);
         return whole.filter(site -> unknown.isEmpty()).flatMap(site -> rates.flatMap(prices -> place
-                .map(taxes -> PlanSetting.of(folder.shop().orElseThrow(), site, prices, taxes, scope))));
+                .map(taxes -> PlanSetting.of(folder.shop().orElseThrow(), site, prices, taxes, scope,
+                        folder.timetables()))));
     }
 }

@@ -8,6 +8,7 @@ import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.form.StoredCustomers;
 import icequill.files.form.StoredForms;
+import icequill.files.kept.FolderShelf;
 import icequill.files.pricing.PricingReader;
 import icequill.files.yaml.FolderFiles;
 import icequill.forecast.effects.EnergyLimits;
@@ -16,6 +17,7 @@ import icequill.party.Customer;
 import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.party.SiteKinds;
+import icequill.planner.kept.KeptTimetables;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
@@ -78,6 +80,11 @@ public final class ShopFolder {
 
     public Optional<Shop> shop() {
         return settings.shop();
+    }
+
+    /** The timetables that were found for it before; without them they are looked for again. */
+    public KeptTimetables timetables() {
+        return new KeptTimetables(new FolderShelf(folder.resolve("cache").resolve("timetables")));
     }
 
     /** How the shop reminds customers of what they owe. */

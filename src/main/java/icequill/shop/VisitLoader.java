@@ -97,7 +97,7 @@ public record VisitLoader(ShopFolder folder) {
         TaxedVisit taxed = TaxCalculator.tax(priced.get(), place.get(), shop.taxBasis(), site.orElseThrow().customer(),
                 visit.day());
         return Optional.of(new VisitContext(shop, site.orElseThrow(), terms.orElseThrow().visit(), rates.orElseThrow(),
-                taxed, terms.orElseThrow()));
+                taxed, terms.orElseThrow(), folder.timetables()));
     }
 
     /** With the limit of the call that it answers, as it was allowed last; the number of the order may have come later. */

@@ -70,7 +70,7 @@ public record TimetableRequest(VisitContext hand, List<String> people, List<Crew
     Validated<Timetable> timetable(Effort effort) {
         return crew().then(crew -> VisitWorkAssembly.of(hand).work()
                 .then(work -> progress.map(known -> Planner.again(work, crew, effort, known))
-                        .orElseGet(() -> Planner.timetable(work, crew, effort))));
+                        .orElseGet(() -> hand.timetables().timetable(work, crew, effort))));
     }
 
     /** Some machines of the visit, by the same crew at the same hours some days later. */

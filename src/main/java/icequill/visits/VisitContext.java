@@ -3,6 +3,7 @@ package icequill.visits;
 import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.party.Site;
+import icequill.planner.kept.KeptTimetables;
 import icequill.pricer.SpendingLimit;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
@@ -23,11 +24,13 @@ import java.util.stream.Stream;
  * A visit that was read, priced and taxed, with everything that went into it.
  *
  * @param terms what agreements promise for it
+ * @param timetables where that of a visit to come comes from
  */
-public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed, VisitTerms terms) {
+public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, TaxedVisit taxed, VisitTerms terms,
+        KeptTimetables timetables) {
 
     public VisitContext namingTaxPlace() {
-        return new VisitContext(shop, site, visit, rates, taxed.namingPlace(), terms);
+        return new VisitContext(shop, site, visit, rates, taxed.namingPlace(), terms, timetables);
     }
 
     /** The same with its part of the charge for coming out on its route. */
@@ -43,17 +46,17 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
     private Validated<VisitContext> anew(VisitTerms part) {
         return part.price(rates)
                 .map(priced -> new VisitContext(shop, site, part.visit(), rates, TaxCalculator.tax(priced,
-                        taxed.place(), shop.taxBasis(), site.customer(), visit.day()), part));
+                        taxed.place(), shop.taxBasis(), site.customer(), visit.day()), part, timetables));
     }
 
     /** The same, its visit so much later. */
     VisitContext later(Duration by) {
-        return new VisitContext(shop, site, visit.later(by), rates, taxed, terms);
+        return new VisitContext(shop, site, visit.later(by), rates, taxed, terms, timetables);
     }
 
     /** A day of the visit, with what is done at some machines. */
     VisitContext part(int days, List<String> machines) {
-        return new VisitContext(shop, site, visit.part(days, machines), rates, taxed, terms);
+        return new VisitContext(shop, site, visit.part(days, machines), rates, taxed, terms, timetables);
     }
 
     public Contradictions contradictions(Finding finding) {

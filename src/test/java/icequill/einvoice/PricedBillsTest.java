@@ -199,7 +199,7 @@ class PricedBillsTest {
                 .orElseThrow();
         return new VisitContext(withVatId(folder.shop().orElseThrow(), basis), site, visit, rates,
                 TaxCalculator.tax(priced, place, basis, site.customer(), visit.day()),
-                new VisitTerms(visit, site, List.of()));
+                new VisitTerms(visit, site, List.of()), folder.timetables());
     }
 
     private static Shop withVatId(Shop shop, TaxBasis basis) {
