@@ -161,6 +161,8 @@ class ArchitectureTest {
         room(arrows, "render", "render.pdf render.view render.page render.limits document");
         // tax and pricer, because the tax and the price for one of each line are written by themselves
         room(arrows, "einvoice", "document tax pricer work party explain money");
+        // party, because mail is written in a language; files.disk, because drafts are files
+        room(arrows, "mail", "files.disk party");
         room(arrows, "ledger.store", "files.disk money");
         room(arrows, "ledger.find", "money");
         room(arrows, "ledger.trail", "ledger.store");
