@@ -9,12 +9,12 @@ import java.time.Duration;
  */
 public record Timeouts(Duration connect, Duration read, Duration write) {
 
+    private static final Duration LEAST = Duration.ofMillis(50);
+    private static final Duration MOST = Duration.ofMinutes(10);
+
     /** RFC 5321, section 4.5.3.2 asks for 5 minutes for most answers, and 10 for the end of the data. */
     public static final Timeouts USUAL = new Timeouts(Duration.ofSeconds(30), Duration.ofMinutes(10),
             Duration.ofMinutes(3));
-
-    private static final Duration LEAST = Duration.ofMillis(50);
-    private static final Duration MOST = Duration.ofMinutes(10);
 
     public Timeouts {
         Check.inRange(connect, LEAST, MOST, "connect");

@@ -1,14 +1,17 @@
 package icequill.mail;
 
+import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.MessagingException;
 import java.io.EOFException;
 import java.net.SocketException;
 import java.net.SocketTimeoutException;
+import java.net.UnknownHostException;
 import java.security.cert.CertificateException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.net.ssl.SSLException;
+import org.eclipse.angus.mail.util.MailConnectException;
 
 /** What became of a mail, from the last thing that was said and its answer; by the first digit, as RFC 5321, section 4.2.1 has it. */
 final class Verdict {
@@ -27,7 +30,7 @@ final class Verdict {
             return new Submission.Unusable(Why.LOGIN_NEEDED, heard.answer());
         }
         return switch (heard.step()) {
-        case GREETING -> encrypted(failure).orElseGet(() -> ofServer(heard, Why.SERVER_REFUSES, Why.NOT_REACHED));
+        case GREETING -> encrypted(failure).orElseGet(() -> ofServer(heard, Why.SERVER_REFUSES, unreached(failure)));
         case HELLO -> heard.code() / 100 == 2 ? offered(failure) : ofServer(heard, Why.SERVER_REFUSES, Why.BROKEN_OFF);
         case ENCRYPTION -> encrypted(failure).orElseGet(() -> ofServer(heard, Why.NO_STARTTLS, Why.BROKEN_OFF));
         case LOGIN -> ofServer(heard, Why.LOGIN_REFUSED, Why.BROKEN_OFF);
@@ -37,6 +40,12 @@ final class Verdict {
         case DATA -> ofMail(heard, Why.MAIL_REFUSED);
         case END -> end(heard);
         };
+    }
+
+    private static Why unreached(MessagingException failure) {
+        return failure instanceof MailConnectException || failure.getCause() instanceof UnknownHostException
+                ? Why.NOT_REACHED
+                : Why.BROKEN_OFF;
     }
 
     private static Submission end(Heard heard) {
@@ -73,7 +82,7 @@ final class Verdict {
 
     /** It was greeted, and what is needed did not stand in its list of what it offers, or it closed the line. */
     private static Submission offered(MessagingException failure) {
-        return failure instanceof jakarta.mail.AuthenticationFailedException
+        return failure instanceof AuthenticationFailedException
                 ? new Submission.Unusable(Why.NO_LOGIN_OFFERED, "")
                 : new Submission.Unusable(Why.NO_STARTTLS, "");
     }
