@@ -47,6 +47,7 @@ public final class Outgoing implements AutoCloseable {
             try {
                 connect(open);
             } catch (MessagingException failed) {
+                close();
                 return Verdict.of(open.heard(), failed);
             }
             if (server.login().isPresent() && !open.supportsExtension("AUTH")) {
@@ -63,8 +64,23 @@ public final class Outgoing implements AutoCloseable {
             open.sendMessage(new MimeMessage(null, new ByteArrayInputStream(form)), recipients(mail));
             return new Submission.Taken(open.heard().answer());
         } catch (MessagingException failed) {
-            return Verdict.of(open.heard(), failed);
+            Submission became = Verdict.of(open.heard(), failed);
+            if (!isAnswered(became)) {
+                close();
+            }
+            return became;
         }
+    }
+
+    /** Otherwise what the server says next may belong to this mail, not to the next one. */
+    private static boolean isAnswered(Submission became) {
+        return switch (became) {
+        case Submission.Taken taken -> true;
+        case Submission.Refused refused -> true;
+        case Submission.PutOff putOff -> putOff.why() == Why.LATER;
+        case Submission.Unusable unusable -> false;
+        case Submission.Unknown unknown -> false;
+        };
     }
 
     private static Address[] recipients(MailMessage mail) throws MessagingException {
@@ -96,6 +112,7 @@ public final class Outgoing implements AutoCloseable {
         settings.put("mail.smtp.localhost", mail.parties().from().domain());
         settings.put("mail.smtp.auth.mechanisms", "PLAIN LOGIN");
         settings.put("mail.smtp.sendpartial", "false");
+        settings.put("mail.smtp.quitwait", "false");
         settings.put("mail.smtp.starttls.enable", String.valueOf(server.security() == Security.STARTTLS));
         settings.put("mail.smtp.starttls.required", String.valueOf(server.security() == Security.STARTTLS));
         settings.put("mail.smtp.ssl.checkserveridentity", "true");

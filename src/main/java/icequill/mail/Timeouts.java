@@ -12,8 +12,8 @@ public record Timeouts(Duration connect, Duration read, Duration write) {
     private static final Duration LEAST = Duration.ofMillis(50);
     private static final Duration MOST = Duration.ofMinutes(10);
 
-    /** RFC 5321, section 4.5.3.2 asks for 5 minutes for most answers, and 10 for the end of the data. */
-    public static final Timeouts USUAL = new Timeouts(Duration.ofSeconds(30), Duration.ofMinutes(10),
+    /** RFC 5321, section 4.5.3.2: 5 minutes for most answers, 3 for a piece of the data. */
+    public static final Timeouts USUAL = new Timeouts(Duration.ofSeconds(30), Duration.ofMinutes(5),
             Duration.ofMinutes(3));
 
     public Timeouts {

@@ -32,7 +32,8 @@ final class Mails {
         MailAddress from = address("office@icewright.example.com").named("Icewright Ice Service", Place.NOWHERE)
                 .orElseThrow();
         return new MailMessage(
-                new MailParties(from, Optional.empty(), Arrays.stream(recipients).map(Mails::address).toList()), content,
+                new MailParties(from, Optional.empty(), Arrays.stream(recipients).map(Mails::address).toList()),
+                content,
                 ID, ZonedDateTime.of(2026, 6, 3, 9, 5, 0, 0, ZoneId.of("America/Denver")));
     }
 
