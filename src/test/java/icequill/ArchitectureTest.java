@@ -175,7 +175,8 @@ class ArchitectureTest {
                 "ledger.papers ledger.entries ledger.trail ledger.find ledger.store files.pricing files.disk party explain");
         room(arrows, "ledger",
                 "ledger.care ledger.papers ledger.entries ledger.trail ledger.store files.pricing files.disk");
-        room(arrows, "shop.steps", "ledger.entries ledger.store life.agreement request agreement money");
+        // work, because machines are named as visits name them
+        room(arrows, "shop.steps", "ledger.entries ledger.store life.agreement request agreement work money");
         // shop.steps, because an agreement is read as it is after what happened to it
         room(arrows, "shop",
                 "shop.steps ledger ledger.papers ledger.entries ledger.store render render.words files.form files.pricing"

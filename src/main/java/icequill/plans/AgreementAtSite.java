@@ -28,11 +28,14 @@ import icequill.work.Visit;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -44,14 +47,22 @@ import javax.money.MonetaryAmount;
  *
  * @param pricing by which its plan and its changes are priced
  * @param plan at its beginning; of a site that comes in later, from the day on which it does
+ * @param later the plan with other machines, by the first days of changes
  * @param invoiced payments, as the book has them
  * @param changes each with what it adds to the price
  * @param changed the payments of the term as they are after all changes
  * @param day as of which it is known which months it goes on for
  */
 public record AgreementAtSite(PlanSetting setting, TierPricing pricing, AgreementRequest request, PricedPlan plan,
-        Invoiced invoiced,
-        List<ServiceAgreement.Change> changes, PaymentChange changed, LocalDate day) {
+        SortedMap<LocalDate, PricedPlan> later, Invoiced invoiced, List<ServiceAgreement.Change> changes,
+        PaymentChange changed, LocalDate day) {
+
+    public AgreementAtSite {
+        later = Collections.unmodifiableSortedMap(new TreeMap<>(later));
+        changes = List.copyOf(changes);
+    }
+
+    private static final SortedMap<LocalDate, PricedPlan> NONE_LATER = Collections.emptySortedMap();
 
     /**
      * The priced agreement of a site, or what of its changes cannot be priced.
@@ -66,7 +77,8 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
         PlanSetting first = setting.with(all.on(site, request.scope().term().start()));
         Validated<AgreementAtSite> hand = pricing.of(first, tier).then(plan -> invoiced
                 .apply(all.requests().getFirst(), request.scope().site())
-                .map(known -> new AgreementAtSite(first, pricing, request, plan, known, List.of(),
+                .map(known -> new AgreementAtSite(first, pricing, request, plan, NONE_LATER, known,
+                        List.of(),
                         PaymentChange.none(plan.payments(yearPrice(request, plan))), day)));
         for (LocalDate change : all.days()) {
             if (!request.isPastEnd(change)) {
@@ -78,9 +90,19 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
 
     /** The same where a notice ends it early. */
     private AgreementAtSite ended() {
-        return request.ended().map(early -> new AgreementAtSite(setting, pricing, request, plan, invoiced, changes,
-                changed.ended(early.lastDay(), early.at(request.scope().site()), invoiced),
-                day)).orElse(this);
+        return request.ended().map(early -> as(setting, changes,
+                changed.ended(early.lastDay(), early.at(request.scope().site()), invoiced))).orElse(this);
+    }
+
+    private AgreementAtSite as(PlanSetting now, List<ServiceAgreement.Change> all, PaymentChange next) {
+        return new AgreementAtSite(now, pricing, request, plan, later, invoiced, all, next, day);
+    }
+
+    /** The same with another plan from a day on. */
+    private AgreementAtSite from(LocalDate first, PricedPlan other) {
+        SortedMap<LocalDate, PricedPlan> more = new TreeMap<>(later);
+        more.put(first, other);
+        return new AgreementAtSite(setting, pricing, request, plan, more, invoiced, changes, changed, day);
     }
 
     private Invoiced invoicedBeforeEnd() {
@@ -94,7 +116,7 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
         PlanSetting now = setting.with(beside);
         if (part.flatMap(AgreementRequest.Part::from).filter(change::equals).isPresent()) {
             return pricing.of(now, plan.tier())
-                    .map(priced -> new AgreementAtSite(now, pricing, request, priced, invoiced,
+                    .map(priced -> new AgreementAtSite(now, pricing, request, priced, later, invoiced,
                             changes, changed, day).with(change, now, agreedPrice(request).orElse(priced.year().price()),
                                     names(), List.of()));
         }
@@ -102,7 +124,7 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
             return Validated.valid(with(change, now, currentYearPrice().negate(), List.of(), names()));
         }
         if (part.filter(known -> !known.contains(change)).isPresent()) {
-            return Validated.valid(new AgreementAtSite(now, pricing, request, plan, invoiced, changes, changed, day));
+            return Validated.valid(as(now, changes, changed));
         }
         return request.changes().stream().filter(own -> own.from().equals(change)).findFirst()
                 .map(own -> with(own, beside)).orElseGet(() -> elsewhere(change, now));
@@ -113,7 +135,7 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
         return pricing.of(setting, plan.tier()).then(before -> pricing.of(now, plan.tier()).map(after -> {
             MonetaryAmount difference = after.year().price().subtract(before.year().price());
             return difference.isZero()
-                    ? new AgreementAtSite(now, pricing, request, plan, invoiced, changes, changed, day)
+                    ? as(now, changes, changed)
                     : with(change, now, difference, List.of(), List.of());
         }));
     }
@@ -127,7 +149,7 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
         PaymentChange next = PaymentChange.of(price, changed, invoicedBeforeEnd());
         List<ServiceAgreement.Change> all = new ArrayList<>(changes);
         all.add(new ServiceAgreement.Change(added, removed, yearDifference, price, List.of(), next.givenBack()));
-        return new AgreementAtSite(now, pricing, request, plan, invoiced, all, next, day);
+        return as(now, all, next);
     }
 
     private List<String> names() {
@@ -156,7 +178,7 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
         all.add(new ServiceAgreement.Change(names(change.added()), names(change.removed()),
                 priced.year().price().subtract(before.year().price()), price,
                 new ChangedMinutes(before, priced).phrases(), next.givenBack()));
-        return new AgreementAtSite(after, pricing, request, plan, invoiced, all, next, day);
+        return as(after, all, next).from(change.from(), priced);
     }
 
     private Validated<AgreementAtSite> with(Change change, Beside beside) {
@@ -223,16 +245,21 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
     }
 
     /**
-     * The visits of the term, and of the months after it that begin by a day, while the agreement is in force at the site. Where machines
-     * come or go in mid-term the crew is that of the beginning.
+     * The visits of the term, and of the months after it that begin by a day, while the agreement is in force at the site, each with the
+     * machines and the crew of its day.
      */
     public List<CalendarVisit> visitsUntil(LocalDate last) {
         return VisitCalendar
                 .of(request.termUntil(last), plan.tier(), setting.whole().season(), setting.rates().plans().filters())
                 .visits().stream().filter(visit -> request.isInForce(visit.date()))
                 .map(visit -> new CalendarVisit(visit, request.machines(setting.whole(), visit.date()),
-                        plan.crew(visit)))
+                        on(visit.date()).crew(visit)))
                 .toList();
+    }
+
+    private PricedPlan on(LocalDate visit) {
+        SortedMap<LocalDate, PricedPlan> before = later.headMap(visit.plusDays(1));
+        return before.isEmpty() ? plan : before.lastEntry().getValue();
     }
 
     /** Whether the site is still part of the agreement at the end of the term. */

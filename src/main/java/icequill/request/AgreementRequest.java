@@ -126,6 +126,14 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
                 purchaseOrder, part, further.stream().map(site -> site.ending(early)).toList(), Optional.of(early));
     }
 
+    /** The same with one more change at one of its sites, after all that are known there. */
+    public AgreementRequest changing(String site, Change change) {
+        boolean isHere = scope.site().equals(site);
+        return new AgreementRequest(number, scope, tier, priced, accepted, agreed, cancelDays, renewal,
+                isHere ? Stream.concat(changes.stream(), Stream.of(change)).toList() : changes, purchaseOrder, part,
+                further.stream().map(other -> other.changing(site, change)).toList(), ended);
+    }
+
     /** Whether a day is after its last one, where somebody ended it early. */
     public boolean isPastEnd(LocalDate day) {
         return ended.filter(early -> day.isAfter(early.lastDay())).isPresent();

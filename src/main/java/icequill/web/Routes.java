@@ -1,6 +1,7 @@
 package icequill.web;
 
 import icequill.office.quoting.QuotedPaper;
+import icequill.web.agreement.AgreementChange;
 import icequill.web.agreement.AgreementEnd;
 import icequill.web.agreement.AgreementPage;
 import icequill.web.agreement.AgreementRefusal;
@@ -150,6 +151,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
 
     private void agreements() {
         get("/agreements/{number}", new AgreementPage());
+        form("/agreements/{number}/change", new AgreementChange());
         form("/agreements/{number}/end", new AgreementEnd());
         form("/agreements/{number}/refuse", new AgreementRefusal());
         form("/agreements/{number}/renewal", new RenewalPage());

@@ -146,6 +146,7 @@ class JsonAnswersTest {
             "shown | invoice show INV-2026-00002",
             "shown | credit show CN-2026-00001",
             "shown | quote show MQ-2026-00001",
+            "agreement-changing | agreement change hotel-fernhill --first-day 2026-10-01 --add main-kitchen --yes",
             "agreement | agreement show crumb-lane-bakery",
             "agreement | agreement notice A-2026-004 --way mail --sent 2026-12-05",
             "agreement | agreement renew A-2026-004 --agreed-by Noor",

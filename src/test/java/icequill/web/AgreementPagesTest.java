@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.FinishedDemo;
 import java.io.IOException;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -69,6 +70,32 @@ class AgreementPagesTest {
         assertThat(next.headers().firstValue("Location")).contains("/agreements/A-2027-001");
         assertThat(owner.get("/agreements/A-2027-001").body()).contains("1,120.00 a year", "Begins later.");
         assertThat(owner.get(BAKERY).body()).contains("It goes on as A-2027-001, J. Baker");
+    }
+
+    /** The hotel's agreement of the demo looks after four machines, one of them since August; a fifth comes in on 1 October. */
+    @Test
+    void machineTicked_isShownFirst_andThenPartOfTheAgreement() {
+        String hotel = "/agreements/A-2026-002";
+        assertThat(owner.get(hotel + "/change").body()).contains("value=\"pool-bar\" checked",
+                "value=\"main-kitchen\">");
+        String fields = "?site=hotel-fernhill&day=2026-09-20&from=2026-10-01&who=J.+Baker"
+                + "&machine=lobby-bar&machine=floor-3&machine=floor-6&machine=pool-bar";
+
+        assertThat(owner.get(hotel + "/change" + fields + "&machine=main-kitchen").body()).contains("+ main kitchen",
+                "200.20", "200.18");
+        assertThat(owner.get(hotel + "/change" + fields).body()).contains("No machine comes in or goes out");
+        assertThat(owner.get(hotel + "/change" + fields.replace("2026-10-01", "") + "&machine=main-kitchen").body())
+                .contains("href=\"#from\"");
+        HttpResponse<String> done = owner.post(hotel + "/change", BodyPublishers.ofString(fields.substring(1)
+                + "&machine=main-kitchen&seen=0&key=" + owner.key(hotel + "/refuse")),
+                "application/x-www-form-urlencoded");
+
+        assertThat(done.statusCode()).as(done.body()).isEqualTo(303);
+        assertThat(owner.get(hotel).body()).contains("From October 1, 2026 it changes: + main kitchen, J. Baker.");
+        assertThat(owner.json(hotel).path("sites").get(0).path("all").valueStream()
+                .filter(machine -> machine.path("agreed").asBoolean())
+                .map(machine -> machine.path("machine").asString()))
+                .contains("main-kitchen");
     }
 
     @Test

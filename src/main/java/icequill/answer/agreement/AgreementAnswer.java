@@ -46,13 +46,24 @@ public record AgreementAnswer(String agreement, String id, AgreementStage stage,
     /**
      * One of its sites.
      *
-     * @param machines by id
+     * @param machines that are looked after, by id
+     * @param all machines that stand there
      */
-    public record OfSite(String site, String name, List<String> machines) {
+    public record OfSite(String site, String name, List<String> machines, List<KnownMachine> all) {
         public OfSite {
             machines = List.copyOf(machines);
+            all = List.copyOf(all);
         }
     }
+
+    /**
+     * A machine at one of its sites.
+     *
+     * @param machine by id
+     * @param where it stands
+     * @param agreed whether it is looked after by all changes that are known, those to come among them
+     */
+    public record KnownMachine(String machine, String where, boolean agreed) {}
 
     /**
      * One of its payments.
@@ -76,8 +87,10 @@ public record AgreementAnswer(String agreement, String id, AgreementStage stage,
      * Machines that came in or went out in mid-term.
      *
      * @param price before tax, for the rest of the term; negative where it fell
+     * @param how it was figured
      */
-    public record AgreementChange(LocalDate from, List<String> added, List<String> removed, MonetaryAmount price) {
+    public record AgreementChange(LocalDate from, List<String> added, List<String> removed, MonetaryAmount price,
+            String how) {
         public AgreementChange {
             added = List.copyOf(added);
             removed = List.copyOf(removed);

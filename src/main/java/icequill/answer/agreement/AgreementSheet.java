@@ -10,8 +10,6 @@ import icequill.render.words.Sentences;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** An agreement, for the screen in one language and as data. */
 public record AgreementSheet(AgreementAnswer data, Sentences sentences) implements Sheet {
@@ -64,9 +62,8 @@ public record AgreementSheet(AgreementAnswer data, Sentences sentences) implemen
 
     private String change(AgreementChange change) {
         return sentences.word("agreed.change", day(change.from()),
-                Stream.concat(change.added().stream().map(name -> "+ " + name),
-                        change.removed().stream().map(name -> "- " + name)).collect(Collectors.joining(", ")),
-                sentences.formats().amount(change.price()));
+                ChangingSheet.moved(change.added(), change.removed()), sentences.formats().amount(change.price()),
+                change.how());
     }
 
     private String day(LocalDate day) {

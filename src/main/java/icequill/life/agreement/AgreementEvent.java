@@ -2,6 +2,7 @@ package icequill.life.agreement;
 
 import icequill.agreement.SentNotice;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** What happens to an agreement that is in force. */
@@ -58,4 +59,23 @@ public sealed interface AgreementEvent {
     record Refusal(LocalDate day, NoticeWay way, Optional<String> who, Optional<String> words)
             implements
             AgreementEvent {}
+
+    /**
+     * Machines come in, or go out, in mid-term.
+     *
+     * @param day on which it was agreed on
+     * @param from the first day with the machines as they are then
+     * @param site at which they stand, by id
+     * @param added by id, and not looked after before
+     * @param removed by id
+     * @param who agreed to it; empty where nobody is named, or the customer was forgotten since
+     * @param words of why
+     */
+    record Changed(LocalDate day, LocalDate from, String site, List<String> added, List<String> removed,
+            Optional<String> who, Optional<String> words) implements AgreementEvent {
+        public Changed {
+            added = List.copyOf(added);
+            removed = List.copyOf(removed);
+        }
+    }
 }

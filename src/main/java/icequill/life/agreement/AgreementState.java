@@ -3,6 +3,7 @@ package icequill.life.agreement;
 import icequill.agreement.SentNotice;
 import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
+import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
@@ -77,16 +78,7 @@ public sealed interface AgreementState {
     static Validated<AgreementState> step(AgreementState state, AgreementEvent event, AgreementTerms terms) {
         return told(state, event).then(after -> {
             Problems problems = new Problems();
-            switch (event) {
-            case Notice notice -> check(notice, terms, problems);
-            case Refusal refusal -> check(refusal, terms, problems);
-            case Told sent -> check(sent, terms, problems);
-            case Renewal renewal -> check(terms, problems);
-            case Arrived arrived -> {
-            }
-            case Begun begun -> {
-            }
-            }
+            new StepChecks(terms, problems).of(event);
             return problems.or(() -> after);
         });
     }
@@ -101,9 +93,7 @@ public sealed interface AgreementState {
         case Noticed(Notice before) ->
             refused("notice was given on " + before.day() + " already: the agreement ends on "
                     + before.lastDay());
-        case Refused(Refusal before) -> event instanceof Notice notice
-                ? Validated.valid(new Noticed(notice))
-                : refused("that it goes on was refused on " + before.day() + " already");
+        case Refused refused -> refused(refused, event);
         };
     }
 
@@ -116,6 +106,15 @@ public sealed interface AgreementState {
         case Arrived(LocalDate day) -> arrived(notices, day);
         case Renewal renewal -> Validated.valid(new Renewed(notices, renewal));
         case Begun begun -> Validated.valid(new InForce(notices));
+        case Changed changed -> Validated.valid(new InForce(notices));
+        };
+    }
+
+    private static Validated<AgreementState> refused(Refused state, AgreementEvent event) {
+        return switch (event) {
+        case Notice notice -> Validated.valid(new Noticed(notice));
+        case Changed changed -> Validated.valid(state);
+        default -> refused("that it goes on was refused on " + state.refusal().day() + " already");
         };
     }
 
@@ -136,45 +135,6 @@ public sealed interface AgreementState {
 
     private static Validated<AgreementState> refused(String message) {
         return Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, message, ""));
-    }
-
-    private static void check(Notice notice, AgreementTerms terms, Problems problems) {
-        LocalDate earliest = terms.earliestEnd(notice.day());
-        LocalDate last = notice.lastDay();
-        if (terms.termEnd().filter(last::isAfter).isPresent()) {
-            problems.add(Code.OUT_OF_RANGE, at("lastDay"),
-                    "it would end on " + last + ", but its term does on " + terms.termEnd().orElseThrow(),
-                    "that it is not to go on after its term: a refusal");
-        } else if (last.isBefore(earliest)) {
-            problems.add(Code.OUT_OF_RANGE, at("lastDay"),
-                    last + " is too early for a notice of " + notice.day(), earliest + " or a later day");
-        } else if (last.isBefore(terms.start())) {
-            problems.add(Code.OUT_OF_RANGE, at("lastDay"), "it begins on " + terms.start(), "that day or a later one");
-        } else if (!terms.isMonthsEnd(last)) {
-            problems.add(Code.OUT_OF_RANGE, at("lastDay"), "after its term it ends with one of its months",
-                    "the end of one: " + terms.earliestEnd(notice.day()) + ", or of a later one");
-        }
-    }
-
-    private static void check(Refusal refusal, AgreementTerms terms, Problems problems) {
-        LocalDate latest = terms.renewal().lastDayToRefuse();
-        if (refusal.day().isAfter(latest)) {
-            problems.add(Code.OUT_OF_RANGE, at("day"), "the last day to refuse was " + latest,
-                    "a day up to that; after it, the notice that ends what it goes on by");
-        }
-    }
-
-    private static void check(Told told, AgreementTerms terms, Problems problems) {
-        if (!told.day().isBefore(terms.renewal().begins())) {
-            problems.add(Code.OUT_OF_RANGE, at("day"), "what it would go on as begins on " + terms.renewal().begins(),
-                    "a day before that");
-        }
-    }
-
-    private static void check(AgreementTerms terms, Problems problems) {
-        if (terms.termEnd().isEmpty()) {
-            problems.add(Code.NOT_ALLOWED, Place.NOWHERE, "it goes on by the month, by itself", "");
-        }
     }
 
     private static Place at(String field) {

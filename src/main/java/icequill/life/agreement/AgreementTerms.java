@@ -4,14 +4,20 @@ import icequill.agreement.GoingOn;
 import icequill.agreement.MonthByMonth;
 import icequill.agreement.RenewalTerms;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * By what an agreement may be ended.
+ * By what an agreement may be changed and ended.
  *
  * @param cancelDays of notice within the term, from 0; after it, where it goes on by the month, those of the renewal hold
+ * @param changed the first day of the latest change of machines at each site, by the id of the site; without those that never changed
  */
-public record AgreementTerms(RenewalTerms renewal, int cancelDays) {
+public record AgreementTerms(RenewalTerms renewal, int cancelDays, Map<String, LocalDate> changed) {
+
+    public AgreementTerms {
+        changed = Map.copyOf(changed);
+    }
 
     LocalDate start() {
         return renewal.term().start();

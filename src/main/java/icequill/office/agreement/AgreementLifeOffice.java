@@ -1,7 +1,9 @@
 package icequill.office.agreement;
 
 import icequill.answer.agreement.AgreementSheet;
+import icequill.answer.agreement.ChangingSheet;
 import icequill.answer.agreement.EndingSheet;
+import icequill.ledger.Transaction;
 import icequill.life.agreement.AgreementEvent;
 import icequill.life.agreement.AgreementState;
 import icequill.office.billing.PendingWrite;
@@ -59,14 +61,32 @@ public final class AgreementLifeOffice {
 
     /** Ends one by notice, or tries what that comes to: nothing is stored then. */
     public Validated<EndingSheet> end(String name, NoticeWish wish) {
-        return ShopDay.notAhead(wish.received(), today, DAY).then(day -> sentences()).then(sentences -> {
-            PendingWrite<EndingSheet> pending = new PendingWrite<>(book, open -> {
+        return pending(name, wish.received(), wish.seen(), wish.isTrial(),
+                (within, open, sentences, held) -> new EarlyEnding(within, open, today, sentences).of(held, wish)
+                        .map(ending -> new EndingSheet(ending, sentences)));
+    }
+
+    /** Changes its machines in mid-term, or tries what that comes to: nothing is stored then. */
+    public Validated<ChangingSheet> change(String name, ChangeWish wish) {
+        return pending(name, wish.day(), wish.seen(), wish.isTrial(),
+                (within, open, sentences, held) -> new MidTermChange(within, open, today, sentences).of(held, wish)
+                        .map(change -> new ChangingSheet(change, sentences)));
+    }
+
+    /** What is done with an agreement in one transaction, by a book all of whose work is that of it. */
+    private interface Work<T> {
+        Validated<T> of(ShopBook within, Transaction open, Sentences sentences, HeldAgreement held);
+    }
+
+    private <T> Validated<T> pending(String name, LocalDate day, Optional<Integer> seen, boolean isTrial,
+            Work<T> work) {
+        return ShopDay.notAhead(day, today, DAY).then(known -> sentences()).then(sentences -> {
+            PendingWrite<T> pending = new PendingWrite<>(book, open -> {
                 ShopBook within = book.within(open);
-                return HeldAgreement.of(within, name, today).then(held -> held.accepted(wish.seen()))
-                        .then(held -> new EarlyEnding(within, open, today, sentences).of(held, wish))
-                        .map(ending -> new EndingSheet(ending, sentences));
+                return HeldAgreement.of(within, name, today).then(held -> held.accepted(seen))
+                        .then(held -> work.of(within, open, sentences, held));
             });
-            return wish.isTrial() ? pending.tried() : pending.done();
+            return isTrial ? pending.tried() : pending.done();
         });
     }
 

@@ -8,9 +8,11 @@ import icequill.answer.agreement.AgreementAnswer;
 import icequill.answer.agreement.AgreementAnswer.AgreementChange;
 import icequill.answer.agreement.AgreementAnswer.AgreementStep;
 import icequill.answer.agreement.AgreementAnswer.DueVisit;
+import icequill.answer.agreement.AgreementAnswer.KnownMachine;
 import icequill.answer.agreement.AgreementAnswer.OfSite;
 import icequill.answer.agreement.AgreementAnswer.Payment;
 import icequill.answer.agreement.AgreementSheet;
+import icequill.answer.agreement.ChangingSheet;
 import icequill.explain.ConstantKey;
 import icequill.explain.Phrase;
 import icequill.ledger.Reading;
@@ -19,12 +21,14 @@ import icequill.ledger.papers.IssuedPaper;
 import icequill.life.agreement.AgreementEvent;
 import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
+import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
 import icequill.life.agreement.AgreementEvent.Told;
 import icequill.life.agreement.NoticeWay;
 import icequill.office.billing.StandingInvoices;
+import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.plans.AgreementAtSite;
 import icequill.render.words.Sentences;
@@ -35,6 +39,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -50,11 +55,10 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 request.scope().term().start(), request.scope().term().lastDay(), request.renewal().terms().goingOn(),
                 held.lastDay(), request.renewal().terms().lastDayToRefuse(), request.cancelDays(),
                 request.purchaseOrder(),
-                held.hand().sites().stream().map(AgreementAtSite::currentYearPrice).reduce((one, more) -> one.add(more))
-                        .orElseThrow(),
+                held.yearPrice(),
                 held.hand().sites().stream().map(this::site).toList(), payments(),
                 held.hand().sites().stream().flatMap(this::visits).sorted(Comparator.comparing(DueVisit::day)).toList(),
-                held.hand().sites().stream().flatMap(AgreementTelling::changes)
+                held.hand().sites().stream().flatMap(this::changes)
                         .sorted(Comparator.comparing(AgreementChange::from)).toList(),
                 held.steps().events().stream().map(this::step).toList(),
                 open.papers().ofAgreement(request.number()).stream().map(IssuedPaper::number).toList()), sentences);
@@ -62,7 +66,10 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
 
     private OfSite site(AgreementAtSite state) {
         Site site = state.setting().whole();
-        return new OfSite(site.id(), site.name(), List.copyOf(state.request().machines(site, today)));
+        Set<String> last = state.request().machines(site, state.request().scope().term().lastDay());
+        return new OfSite(site.id(), site.name(), List.copyOf(state.request().machines(site, today)),
+                site.machines().stream().map(machine -> new KnownMachine(machine.id(), machine.where(),
+                        last.contains(machine.id()))).toList());
     }
 
     private List<Payment> payments() {
@@ -88,9 +95,9 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 !done.containsKey(slot.date()) && slot.date().isBefore(today)));
     }
 
-    private static Stream<AgreementChange> changes(AgreementAtSite state) {
+    private Stream<AgreementChange> changes(AgreementAtSite state) {
         return state.changes().stream().map(change -> new AgreementChange(change.price().from(), change.added(),
-                change.removed(), change.price().amount()));
+                change.removed(), change.price().amount(), sentences.formula(change.price().how().figure())));
     }
 
     private AgreementStep step(AgreementEvent event) {
@@ -110,7 +117,20 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 sentences.word("agreed.renewed", renewal.next()) + who(renewal.who()), Optional.empty());
         case Begun(LocalDate day, String before) ->
             new AgreementStep(day, sentences.word("agreed.begun", before), Optional.empty());
+        case Changed changed -> new AgreementStep(changed.day(),
+                sentences.word("agreed.changed-from", sentences.formats().day(changed.from()),
+                        ChangingSheet.moved(where(changed.added(), changed.site()),
+                                where(changed.removed(), changed.site())),
+                        who(changed.who())),
+                changed.words());
         };
+    }
+
+    /** Where machines stand, or their ids where that is not known any more. */
+    private List<String> where(List<String> machines, String site) {
+        return machines.stream().map(id -> held.hand().sites().stream().map(state -> state.setting().whole())
+                .filter(known -> known.id().equals(site)).flatMap(known -> known.machine(id).stream())
+                .map(Machine::where).findFirst().orElse(id)).toList();
     }
 
     private String way(NoticeWay way) {

@@ -2,28 +2,18 @@ package icequill.office.agreement;
 
 import icequill.agreement.Installment;
 import icequill.agreement.PaymentChange.GivenBack;
-import icequill.answer.BookedPaper;
-import icequill.answer.ChangeCredit;
 import icequill.answer.agreement.AgreementEnding;
 import icequill.answer.agreement.AgreementEnding.Back;
 import icequill.ledger.Transaction;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementState;
-import icequill.money.Amounts;
-import icequill.office.billing.Booking;
-import icequill.office.billing.CreditOffice;
-import icequill.office.billing.CreditOptions;
 import icequill.office.billing.StandingInvoices;
 import icequill.plans.EarlyEnd;
-import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.render.words.Sentences;
 import icequill.request.AgreementRequest.Ended;
-import icequill.request.CreditPart;
-import icequill.shop.FormName;
 import icequill.shop.ShopBook;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,10 +38,13 @@ record EarlyEnding(ShopBook book, Transaction open, LocalDate today, Sentences s
             Ended ended = end.ended();
             Map<Integer, String> billed = StandingInvoices.byPayment(open, held.request().number());
             open.lifeSteps().add(held.steps().next(notice, held.entry().site(), ended));
-            return credits(held, ended, billed).map(credits -> new AgreementEnding(held.request().number(),
-                    wish.by(), wish.received(), notice.lastDay(), back(end, held), credits,
-                    left(held, billed, notice.lastDay(), false), left(held, billed, notice.lastDay(), true),
-                    wish.isTrial()));
+            Set<Integer> credited = ended.givenBack().values().stream().flatMap(back -> back.credited().stream())
+                    .map(GivenBack::payment).collect(Collectors.toSet());
+            return new OwedCredits(book, held, today, billed).of(credited, "agreed.credit-reason", ended.lastDay())
+                    .map(credits -> new AgreementEnding(held.request().number(),
+                            wish.by(), wish.received(), notice.lastDay(), back(end, held), credits,
+                            left(held, billed, notice.lastDay(), false), left(held, billed, notice.lastDay(), true),
+                            wish.isTrial()));
         });
     }
 
@@ -67,44 +60,5 @@ record EarlyEnding(ShopBook book, Transaction open, LocalDate today, Sentences s
         return held.hand().payments().stream().filter(held.hand()::isPayable)
                 .filter(payment -> !billed.containsKey(payment.number()) && payment.due().isAfter(last) == areAfter)
                 .map(Installment::number).toList();
-    }
-
-    private Validated<List<BookedPaper>> credits(HeldAgreement held, Ended ended, Map<Integer, String> billed) {
-        Problems problems = new Problems();
-        List<BookedPaper> issued = new ArrayList<>();
-        Set<Integer> credited = ended.givenBack().values().stream().flatMap(back -> back.credited().stream())
-                .map(GivenBack::payment)
-                .collect(Collectors.toSet());
-        billed.forEach((payment, invoice) -> {
-            if (credited.contains(payment)) {
-                problems.take(credit(held, ended, invoice)).ifPresent(issued::addAll);
-            }
-        });
-        return problems.or(() -> issued);
-    }
-
-    /** One for each site that has a part of it, since each is taxed by its own place. */
-    private Validated<List<BookedPaper>> credit(HeldAgreement held, Ended ended, String invoice) {
-        CreditOffice office = CreditOffice.of(book);
-        return office.byChanges(invoice, new FormName.InBook(held.entry().id()), today).then(change -> {
-            Problems problems = new Problems();
-            List<BookedPaper> issued = new ArrayList<>();
-            for (ChangeCredit.OfLine line : change.lines()) {
-                if (line.amount().isPositive()) {
-                    problems.take(office.credit(invoice, new CreditOptions(List.of(line.line()),
-                            new CreditPart.OfAmount(Amounts.number(line.amount())), reason(held, ended), today,
-                            Optional.empty(), Booking.USUAL))).ifPresent(issued::addAll);
-                }
-            }
-            return problems.or(() -> issued);
-        });
-    }
-
-    /** In the language of the customer. */
-    private String reason(HeldAgreement held, Ended ended) {
-        Sentences customer = Sentences.of(held.hand().language(Optional.empty()),
-                held.hand().first().setting().shop().address().country());
-        return customer.word("agreed.credit-reason", held.request().number(),
-                customer.formats().day(ended.lastDay()));
     }
 }

@@ -8,6 +8,7 @@ import icequill.life.agreement.AgreementStage;
 import icequill.life.agreement.AgreementTerms;
 import icequill.office.billing.InvoicedPayments;
 import icequill.office.billing.SlotVisits;
+import icequill.plans.AgreementAtSite;
 import icequill.plans.WholeAgreement;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -27,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.money.MonetaryAmount;
 
 /**
  * An agreement of the book, priced, with what happened to it and which visits were done at its sites.
@@ -81,6 +83,11 @@ record HeldAgreement(AgreementEntry entry, ShopFolder shop, WholeAgreement hand,
 
     AgreementRequest request() {
         return hand.request();
+    }
+
+    /** Of a year, before tax, after all changes. */
+    MonetaryAmount yearPrice() {
+        return hand.sites().stream().map(AgreementAtSite::currentYearPrice).reduce(MonetaryAmount::add).orElseThrow();
     }
 
     /** Where it stands on a day; a form of earlier books may hold the notice itself. */

@@ -8,13 +8,14 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.request.AgreementRequest;
 import icequill.shop.AgreementLoader;
 import icequill.shop.AgreementsInForce;
 import icequill.shop.GlyphCheck;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -34,24 +35,29 @@ public final class NewAgreement {
         Problems problems = new Problems();
         Optional<AgreementEntry> entry = new AgreementLoader(shop, new InvoicedPayments(book)::of)
                 .read(form, day, problems).map(hand -> {
-                    twice(shop, hand.request(), hand.site(), problems);
+                    LocalDate start = hand.request().scope().term().start();
+                    twice(shop, hand.request().number(), hand.request().machines(hand.site(), start), hand.site(),
+                            start)
+                            .forEach(message -> problems.add(Code.NOT_ALLOWED, new Place("", 0, "start"), message,
+                                    "a later first day, or that agreement as the one that the quote became"));
                     return new AgreementEntry(form.id(), hand.request().number(), hand.site().id(), form.data());
                 });
         return GlyphCheck.report(shop, problems).or(entry::orElseThrow);
     }
 
-    /** No machine is looked after under two agreements. */
-    private static void twice(ShopFolder shop, AgreementRequest wanted, Site site, Problems problems) {
-        LocalDate start = wanted.scope().term().start();
-        Set<String> machines = wanted.machines(site, start);
-        new AgreementsInForce(shop).requests(site, start).forEach(other -> {
-            Set<String> both = new TreeSet<>(other.machines(site, start));
-            both.retainAll(machines);
-            if (!both.isEmpty()) {
-                problems.add(Code.NOT_ALLOWED, new Place("", 0, "start"), "on " + start + " agreement "
-                        + other.number() + " looks after " + String.join(", ", both) + " already",
-                        "a later first day, or that agreement as the one that the quote became");
-            }
-        });
+    /** That machines are looked after under other agreements on a day already, by their ids. */
+    public static List<String> twice(ShopFolder shop, String agreement, Set<String> machines, Site site,
+            LocalDate day) {
+        List<String> found = new ArrayList<>();
+        new AgreementsInForce(shop).requests(site, day).filter(other -> !other.number().equals(agreement))
+                .forEach(other -> {
+                    Set<String> both = new TreeSet<>(other.machines(site, day));
+                    both.retainAll(machines);
+                    if (!both.isEmpty()) {
+                        found.add("on " + day + " agreement " + other.number() + " looks after "
+                                + String.join(", ", both) + " already");
+                    }
+                });
+        return found;
     }
 }

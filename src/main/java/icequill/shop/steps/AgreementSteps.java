@@ -9,6 +9,7 @@ import icequill.ledger.store.DamagedRow;
 import icequill.life.agreement.AgreementEvent;
 import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
+import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
@@ -18,8 +19,10 @@ import icequill.life.agreement.AgreementTerms;
 import icequill.life.agreement.NoticeBy;
 import icequill.life.agreement.NoticeWay;
 import icequill.money.Amounts;
+import icequill.problem.Place;
 import icequill.request.AgreementRequest;
 import icequill.request.AgreementRequest.Ended;
+import icequill.work.Visit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -51,22 +54,28 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private static final String TRACKING = "tracking";
     private static final String NEXT = "next";
     private static final String BEFORE = "before";
+    private static final String FROM = "from";
+    /** Ids with a space between, which no id has. */
+    private static final String ADD = "add";
+    private static final String REMOVE = "remove";
     /** Then the number of a payment and the id of a site: an agreement's payments are few, and ids have no space. */
     private static final String BACK = "back ";
     /** The same of a payment that was still to be billed. */
     private static final String LESS = "less ";
 
     private enum Event {
-        NOTICE, REFUSAL, TOLD, ARRIVED, RENEWED, BEGUN
+        NOTICE, REFUSAL, TOLD, ARRIVED, RENEWED, BEGUN, CHANGED
     }
 
     public AgreementSteps {
         steps = List.copyOf(steps);
     }
 
-    /** By what an agreement may be ended. */
+    /** By what an agreement may be changed and ended. */
     public static AgreementTerms terms(AgreementRequest request) {
-        return new AgreementTerms(request.renewal().terms(), request.cancelDays());
+        return new AgreementTerms(request.renewal().terms(), request.cancelDays(), request.sites().stream()
+                .filter(site -> !site.changes().isEmpty())
+                .collect(Collectors.toMap(site -> site.scope().site(), site -> site.changes().getLast().from())));
     }
 
     /** Where it stands. */
@@ -81,7 +90,8 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     }
 
     /** As it is after what happened to it. */
-    public AgreementRequest after(AgreementRequest request, CurrencyUnit currency) {
+    public AgreementRequest after(AgreementRequest asked, CurrencyUnit currency) {
+        AgreementRequest request = changed(asked);
         return switch (state()) {
         case AgreementState.InForce running -> request;
         case AgreementState.Renewed renewed -> request;
@@ -91,6 +101,21 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
                 steps.stream().filter(step -> event(step).equals(noticed.notice())).findFirst()
                         .map(step -> givenBack(step, currency)).orElseThrow()));
         };
+    }
+
+    private AgreementRequest changed(AgreementRequest request) {
+        AgreementRequest now = request;
+        for (AgreementEvent event : events()) {
+            if (event instanceof Changed change) {
+                now = now.changing(change.site(), new AgreementRequest.Change(change.from(), named(change.added(), ADD),
+                        named(change.removed(), REMOVE), Map.of(), Place.NOWHERE));
+            }
+        }
+        return now;
+    }
+
+    private static List<Visit.Named> named(List<String> machines, String key) {
+        return machines.stream().map(id -> new Visit.Named(id, new Place("", 0, key))).toList();
     }
 
     private static Map<String, Back> givenBack(LifeStep step, CurrencyUnit currency) {
@@ -118,7 +143,7 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
 
     private static AgreementEvent event(LifeStep step) {
         return switch (DamagedRow.made("event", () -> Event.valueOf(step.event()))) {
-        case NOTICE -> new Notice(step.dated(), lastDay(step), constant(step, BY, NoticeBy.class),
+        case NOTICE -> new Notice(step.dated(), day(step, LAST_DAY), constant(step, BY, NoticeBy.class),
                 constant(step, WAY, NoticeWay.class), step.text(WHO), step.text(WORDS));
         case REFUSAL -> new Refusal(step.dated(), constant(step, WAY, NoticeWay.class), step.text(WHO),
                 step.text(WORDS));
@@ -127,11 +152,17 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         case ARRIVED -> new Arrived(step.dated());
         case RENEWED -> new Renewal(step.dated(), step.text(NEXT).orElse(""), step.text(WHO));
         case BEGUN -> new Begun(step.dated(), step.text(BEFORE).orElse(""));
+        case CHANGED -> new Changed(step.dated(), day(step, FROM), step.site().orElse(""), ids(step, ADD),
+                ids(step, REMOVE), step.text(WHO), step.text(WORDS));
         };
     }
 
-    private static LocalDate lastDay(LifeStep step) {
-        return DamagedRow.made(LAST_DAY, () -> LocalDate.parse(step.text(LAST_DAY).orElse("")));
+    private static LocalDate day(LifeStep step, String key) {
+        return DamagedRow.made(key, () -> LocalDate.parse(step.text(key).orElse("")));
+    }
+
+    private static List<String> ids(LifeStep step, String key) {
+        return step.text(key).map(ids -> List.of(ids.split(" "))).orElse(List.of());
     }
 
     private static <E extends Enum<E>> E constant(LifeStep step, String key, Class<E> type) {
@@ -166,7 +197,19 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
             next(Event.RENEWED, event, site, Map.of(NEXT, renewal.next()), renewal.who(), Optional.empty());
         case Begun begun ->
             next(Event.BEGUN, event, site, Map.of(BEFORE, begun.before()), Optional.empty(), Optional.empty());
+        case Changed changed ->
+            next(Event.CHANGED, event, changed.site(), said(changed), changed.who(), changed.words());
         };
+    }
+
+    private static Map<String, String> said(Changed changed) {
+        Map<String, String> said = new HashMap<>(Map.of(FROM, changed.from().toString()));
+        Map.of(ADD, changed.added(), REMOVE, changed.removed()).forEach((key, ids) -> {
+            if (!ids.isEmpty()) {
+                said.put(key, String.join(" ", ids));
+            }
+        });
+        return said;
     }
 
     private static Map<String, String> said(SentNotice sent) {

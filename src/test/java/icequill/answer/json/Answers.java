@@ -28,6 +28,7 @@ import icequill.answer.WithdrawnVisit;
 import icequill.answer.WrittenForm;
 import icequill.answer.WrittenPaper;
 import icequill.answer.agreement.AgreementSheet;
+import icequill.answer.agreement.ChangingSheet;
 import icequill.answer.agreement.EndingSheet;
 import icequill.answer.call.CallListSheet;
 import icequill.answer.call.CallSheet;
@@ -117,6 +118,7 @@ final class Answers {
         all.put("contacts", ContactList.class);
         all.put("agreement", AgreementSheet.class);
         all.put("agreement-ending", EndingSheet.class);
+        all.put("agreement-changing", ChangingSheet.class);
         all.put("renewals", RenewalList.class);
         all.put("due-visits", DueSheet.class);
         all.put("person-calendar", CalendarSheet.class);

@@ -9,6 +9,7 @@ import icequill.agreement.SentNotice;
 import icequill.agreement.Term;
 import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
+import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
@@ -21,6 +22,7 @@ import icequill.problem.Problem;
 import icequill.problem.Validated;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,9 +34,9 @@ class AgreementStateTest {
 
     private static final Term YEAR = new Term(LocalDate.of(2026, 6, 1), 12);
     private static final AgreementTerms BY_TERM = new AgreementTerms(new RenewalTerms(YEAR, 60, 12, GoingOn.BY_TERM),
-            30);
+            30, Map.of("depot", LocalDate.of(2026, 10, 1)));
     private static final AgreementTerms BY_MONTH = new AgreementTerms(new RenewalTerms(YEAR, 60, 1, GoingOn.BY_MONTH),
-            30);
+            30, Map.of());
     private static final InForce RUNNING = new InForce(List.of());
     private static final Notice NOTICE = notice("2026-12-01", "2026-12-31");
     private static final Refusal REFUSAL = refusal("2027-04-01");
@@ -85,6 +87,20 @@ class AgreementStateTest {
                 row(new Noticed(NOTICE), REFUSAL,
                         "notice was given on 2026-12-01 already: the agreement ends on 2026-12-31"),
                 row(new Refused(REFUSAL), REFUSAL, "that it goes on was refused on 2027-04-01 already"),
+                row(RUNNING, added("2026-10-01", "main-street"), RUNNING),
+                row(TOLD, added("2027-05-31", "depot"), TOLD),
+                row(new Refused(REFUSAL), added("2027-05-01", "depot"), new Refused(REFUSAL)),
+                row(RUNNING, added("2026-06-01", "depot"), "from: 2026-06-01 is not within the term after its first day"
+                        + " (a day from 2026-06-02 to 2027-05-31)"),
+                row(RUNNING, added("2027-06-01", "depot"), "from: 2027-06-01 is not within the term after its first day"
+                        + " (a day from 2026-06-02 to 2027-05-31)"),
+                row(RUNNING, added("2026-10-01", "depot"), "from: 2026-10-01 does not come after the change of"
+                        + " 2026-10-01, by which prices are known (a day from 2026-10-02 to 2027-05-31)"),
+                row(RUNNING, changed("2026-11-01", "depot", List.of()), "add: no machine comes in or goes out (one"
+                        + " that does)"),
+                row(new Renewed(List.of(), RENEWAL), added("2027-05-01", "depot"), "it goes on as A-2027-001 already"),
+                row(new Noticed(NOTICE), added("2026-12-15", "depot"),
+                        "notice was given on 2026-12-01 already: the agreement ends on 2026-12-31"),
                 new Row(BY_MONTH, RUNNING, notice("2027-04-15", "2027-05-15"),
                         new Noticed(notice("2027-04-15", "2027-05-15"))),
                 new Row(BY_MONTH, RUNNING, notice("2027-05-15", "2027-07-31"),
@@ -100,6 +116,15 @@ class AgreementStateTest {
 
     private static Notice notice(String received, String last) {
         return new Notice(LocalDate.parse(received), LocalDate.parse(last), NoticeBy.CUSTOMER, NoticeWay.MAIL,
+                Optional.of("J. Baker"), Optional.empty());
+    }
+
+    private static Changed added(String from, String site) {
+        return changed(from, site, List.of("pool-bar"));
+    }
+
+    private static Changed changed(String from, String site, List<String> added) {
+        return new Changed(LocalDate.of(2026, 9, 20), LocalDate.parse(from), site, added, List.of(),
                 Optional.of("J. Baker"), Optional.empty());
     }
 

@@ -1,0 +1,53 @@
+package icequill.cli.offer;
+
+import icequill.answer.agreement.ChangingSheet;
+import icequill.office.agreement.ChangeWish;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Changes the machines of an agreement in mid-term. */
+@Command(name = "change", mixinStandardHelpOptions = true, description = "Takes machines into an agreement, or out of it, in mid-term. Shows what the rest of the term costs more or less, how that is figured, and the installments as they are then; with --yes it is done, and what goes back of billed installments is credited in the same step. The paper for the customer is then: icequill agreement print.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill agreement change A-2026-002 --first-day 2026-10-01 --add pool-bar",
+        "  icequill agreement change A-2026-002 --first-day 2026-10-01 --remove floor-3 --agreed-by \"J. Baker\" --yes"})
+public final class AgreementChangeCommand extends AgreementStepCommand {
+
+    @Option(names = "--first-day", required = true, paramLabel = "DAY", description = "The first day with the machines as they are then; within the term, after its first day.")
+    private @Nullable LocalDate from;
+
+    @Option(names = "--add", paramLabel = "MACHINE", split = ",", description = "Machines that come in, by their ids.")
+    private List<String> added = new ArrayList<>();
+
+    @Option(names = "--remove", paramLabel = "MACHINE", split = ",", description = "Machines that go out.")
+    private List<String> removed = new ArrayList<>();
+
+    @Option(names = "--site", paramLabel = "SITE", description = "At which site, where the agreement is for several.")
+    private @Nullable String site;
+
+    @Option(names = "--agreed-by", paramLabel = "NAME", description = "Who agreed to it.")
+    private @Nullable String agreed;
+
+    @Option(names = "--words", paramLabel = "TEXT", description = "Why.")
+    private @Nullable String words;
+
+    @Option(names = "--on", paramLabel = "DAY", description = "The day on which it was agreed on; today if left out.")
+    private @Nullable LocalDate day;
+
+    public AgreementChangeCommand(Clock clock) {
+        super(clock);
+    }
+
+    @Override
+    public Integer call() {
+        return step((office, agreement, today, isTrial) -> office.change(agreement,
+                new ChangeWish(day == null ? today : day, from == null ? today : from, Optional.ofNullable(site),
+                        added, removed, Optional.ofNullable(agreed), Optional.ofNullable(words), Optional.empty(),
+                        isTrial)),
+                ChangingSheet::lines, "nothing was changed yet");
+    }
+}

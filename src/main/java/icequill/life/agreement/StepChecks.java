@@ -1,0 +1,97 @@
+package icequill.life.agreement;
+
+import icequill.agreement.Term;
+import icequill.life.agreement.AgreementEvent.Arrived;
+import icequill.life.agreement.AgreementEvent.Begun;
+import icequill.life.agreement.AgreementEvent.Changed;
+import icequill.life.agreement.AgreementEvent.Notice;
+import icequill.life.agreement.AgreementEvent.Refusal;
+import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.Told;
+import icequill.problem.Code;
+import icequill.problem.Place;
+import icequill.problem.Problems;
+import java.time.LocalDate;
+
+/**
+ * Whether what happens to an agreement keeps to its terms.
+ *
+ * @param problems where what does not is added
+ */
+record StepChecks(AgreementTerms terms, Problems problems) {
+
+    void of(AgreementEvent event) {
+        switch (event) {
+        case Notice notice -> check(notice);
+        case Refusal refusal -> check(refusal);
+        case Told told -> check(told);
+        case Renewal renewal -> checkRenewal();
+        case Changed changed -> check(changed);
+        case Arrived arrived -> {
+        }
+        case Begun begun -> {
+        }
+        }
+    }
+
+    private void check(Notice notice) {
+        LocalDate earliest = terms.earliestEnd(notice.day());
+        LocalDate last = notice.lastDay();
+        if (terms.termEnd().filter(last::isAfter).isPresent()) {
+            problems.add(Code.OUT_OF_RANGE, at("lastDay"),
+                    "it would end on " + last + ", but its term does on " + terms.termEnd().orElseThrow(),
+                    "that it is not to go on after its term: a refusal");
+        } else if (last.isBefore(earliest)) {
+            problems.add(Code.OUT_OF_RANGE, at("lastDay"),
+                    last + " is too early for a notice of " + notice.day(), earliest + " or a later day");
+        } else if (last.isBefore(terms.start())) {
+            problems.add(Code.OUT_OF_RANGE, at("lastDay"), "it begins on " + terms.start(), "that day or a later one");
+        } else if (!terms.isMonthsEnd(last)) {
+            problems.add(Code.OUT_OF_RANGE, at("lastDay"), "after its term it ends with one of its months",
+                    "the end of one: " + terms.earliestEnd(notice.day()) + ", or of a later one");
+        }
+    }
+
+    private void check(Refusal refusal) {
+        LocalDate latest = terms.renewal().lastDayToRefuse();
+        if (refusal.day().isAfter(latest)) {
+            problems.add(Code.OUT_OF_RANGE, at("day"), "the last day to refuse was " + latest,
+                    "a day up to that; after it, the notice that ends what it goes on by");
+        }
+    }
+
+    private void check(Told told) {
+        if (!told.day().isBefore(terms.renewal().begins())) {
+            problems.add(Code.OUT_OF_RANGE, at("day"), "what it would go on as begins on " + terms.renewal().begins(),
+                    "a day before that");
+        }
+    }
+
+    private void checkRenewal() {
+        if (terms.termEnd().isEmpty()) {
+            problems.add(Code.NOT_ALLOWED, Place.NOWHERE, "it goes on by the month, by itself", "");
+        }
+    }
+
+    private void check(Changed changed) {
+        Term term = terms.renewal().term();
+        LocalDate from = changed.from();
+        if (changed.added().isEmpty() && changed.removed().isEmpty()) {
+            problems.add(Code.MISSING, at("add"), "no machine comes in or goes out", "one that does");
+        }
+        if (!term.contains(from) || from.equals(term.start())) {
+            problems.add(Code.OUT_OF_RANGE, at("from"), from + " is not within the term after its first day",
+                    "a day from " + term.start().plusDays(1) + " to " + term.lastDay());
+        } else if (terms.changed().containsKey(changed.site())
+                && !from.isAfter(terms.changed().get(changed.site()))) {
+            LocalDate before = terms.changed().get(changed.site());
+            problems.add(Code.WRONG_ORDER, at("from"),
+                    from + " does not come after the change of " + before + ", by which prices are known",
+                    "a day from " + before.plusDays(1) + " to " + term.lastDay());
+        }
+    }
+
+    private static Place at(String field) {
+        return new Place("", 0, field);
+    }
+}
