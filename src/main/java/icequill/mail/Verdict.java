@@ -32,7 +32,9 @@ final class Verdict {
         return switch (heard.step()) {
         case GREETING -> encrypted(failure).orElseGet(() -> ofServer(heard, Why.SERVER_REFUSES, unreached(failure)));
         case HELLO -> heard.code() / 100 == 2 ? offered(failure) : ofServer(heard, Why.SERVER_REFUSES, Why.BROKEN_OFF);
-        case ENCRYPTION -> encrypted(failure).orElseGet(() -> ofServer(heard, Why.NO_STARTTLS, Why.BROKEN_OFF));
+        case ENCRYPTION -> encrypted(failure).orElseGet(() -> heard.code() / 100 == 2
+                ? new Submission.PutOff(Why.BROKEN_OFF, "")
+                : ofServer(heard, Why.NO_STARTTLS, Why.BROKEN_OFF));
         case LOGIN -> ofServer(heard, Why.LOGIN_REFUSED, Why.BROKEN_OFF);
         case SENDER -> ofMail(heard, Why.SENDER_REFUSED);
         case RECIPIENTS -> heard.refusal().map(Verdict::ofRecipient)

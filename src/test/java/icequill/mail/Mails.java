@@ -17,7 +17,6 @@ final class Mails {
 
     static final String ID = "inv-2026-00012.1@icewright.example.com";
     static final String SECRET = "Geheim-4711";
-    static final Path LOCALHOST = Path.of("src/test/resources/icequill/mail/localhost.pem");
 
     private static final int SEED = 24;
 
@@ -58,11 +57,17 @@ final class Mails {
         return bytes;
     }
 
+    /** One that trusts the certificate of this test's servers, and waits for moments only. */
     static MailServer server(int port, Security security, Optional<Login> login) {
-        Duration short300 = Duration.ofMillis(300);
+        return server(port, security, login, Optional.of("localhost"));
+    }
+
+    /** @param trusted which of the certificates beside this test's vouches for it */
+    static MailServer server(int port, Security security, Optional<Login> login, Optional<String> trusted) {
+        Duration moment = Duration.ofMillis(400);
         return new MailServer("localhost", port, security, login,
-                security == Security.PLAIN ? Optional.empty() : Optional.of(LOCALHOST),
-                new Timeouts(Duration.ofSeconds(5), short300, short300));
+                trusted.map(name -> Path.of("src/test/resources/icequill/mail", name + ".pem")),
+                new Timeouts(moment, moment, moment));
     }
 
     static Optional<Login> login(String password) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -57,7 +58,7 @@ class SubmissionTest {
     void whatServerDoes_decides(String step, String does, String becomes, Why why, String answer) {
         boolean isLarge = step.equals("CONTENT");
         try (ScriptedServer server = ScriptedServer.plain(Map.of(step, does))) {
-            Submission result = Mails.send(Mails.server(server.port(), Security.PLAIN, java.util.Optional.empty()),
+            Submission result = Mails.send(Mails.server(server.port(), Security.PLAIN, Optional.empty()),
                     isLarge ? large() : Mails.to("ana@example.com", "bo@example.com"));
 
             assertThat(Told.of(result)).isEqualTo(new Told(becomes, why, answer == null ? "" : answer));
