@@ -87,9 +87,9 @@ final class MimeForm {
     private static MimeBodyPart file(Enclosure enclosure) throws MessagingException {
         MimeBodyPart part = new MimeBodyPart();
         part.setDataHandler(data(enclosure.bytes(), enclosure.mediaType()));
+        part.setHeader("Content-Type", enclosure.mediaType());
         part.setHeader("Content-Transfer-Encoding", "base64");
-        part.setDisposition(Part.ATTACHMENT);
-        part.setFileName(enclosure.name());
+        part.setHeader("Content-Disposition", Part.ATTACHMENT + FileName.parameter(enclosure.name()));
         return part;
     }
 

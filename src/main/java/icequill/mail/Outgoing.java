@@ -99,6 +99,8 @@ public final class Outgoing implements AutoCloseable {
             return;
         }
         Login login = server.login().get();
+        // Whoever logs in acts for himself, which not every server takes when it is said (RFC 4616, section 2).
+        open.setAuthorizationID("");
         char[] password = login.password().get();
         try {
             open.connect(server.host(), server.port(), login.user(), new String(password));

@@ -54,7 +54,8 @@ class SecureSubmissionTest {
             AUTH      | 535 wrong                  | Unusable | LOGIN_REFUSED    | 535 wrong
             """)
     void withStartTls_whatServerDoes_decides(String step, String does, String becomes, Why why, String answer) {
-        try (ScriptedServer server = new ScriptedServer(Security.STARTTLS, "localhost", Map.of(step, does.replace(';', '\n')))) {
+        try (ScriptedServer server = new ScriptedServer(Security.STARTTLS, "localhost",
+                Map.of(step, does.replace(';', '\n')))) {
             Submission result = send(server, Security.STARTTLS, Optional.of("localhost"), Mails.login(Mails.SECRET));
 
             assertThat(Told.of(result)).isEqualTo(new Told(becomes, why, answer == null ? "" : answer));
@@ -68,11 +69,11 @@ class SecureSubmissionTest {
         try (ScriptedServer server = new ScriptedServer(Security.TLS, "localhost", Map.of())) {
             send(server, Security.TLS, Optional.of("localhost"), Mails.login(Mails.SECRET));
 
-            // RFC 4616: who is acted for, who logs in, his password, with a zero byte between them.
+            // RFC 4616: whom he acts for, if not himself; who logs in; his password; with a zero byte between them.
             assertThat(logins(server)).singleElement().satisfies(login -> assertThat(
                     new String(Base64.getDecoder().decode(login.substring("AUTH PLAIN ".length())),
                             StandardCharsets.UTF_8).split("\0"))
-                    .containsExactly("office", "office", Mails.SECRET));
+                    .containsExactly("", "office", Mails.SECRET));
         }
     }
 
