@@ -4,7 +4,6 @@ import icequill.party.Language;
 import icequill.problem.Check;
 import icequill.problem.Code;
 import icequill.problem.Place;
-import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import java.util.List;

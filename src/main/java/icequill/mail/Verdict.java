@@ -77,7 +77,7 @@ final class Verdict {
     private static Submission putOff(Heard heard, Why silent) {
         boolean isAsked = heard.code() / 100 == 3;
         boolean isLater = heard.code() / 100 == 4;
-        boolean isSilent = isAsked || heard.code() == 0 && heard.answer().isEmpty();
+        boolean isSilent = isAsked || (heard.code() == 0 && heard.answer().isEmpty());
         return new Submission.PutOff(isLater ? Why.LATER : isSilent ? silent : Why.STRANGE_ANSWER,
                 isAsked ? "" : heard.answer());
     }
