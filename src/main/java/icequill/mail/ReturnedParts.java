@@ -3,7 +3,9 @@ package icequill.mail;
 import jakarta.mail.BodyPart;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Part;
+import jakarta.mail.internet.MimeBodyPart;
 import jakarta.mail.internet.MimeMultipart;
+import jakarta.mail.internet.MimeUtility;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -67,11 +69,17 @@ record ReturnedParts(String status, String original, String words) {
             return true;
         }
 
-        /** Signs that are no ASCII are not asked for here. */
         private static void append(StringBuilder text, Part part) throws MessagingException, IOException {
-            try (InputStream in = part.getInputStream()) {
+            try (InputStream in = decoded(part)) {
                 text.append(new String(in.readNBytes(MOST), StandardCharsets.UTF_8)).append('\n');
             }
+        }
+
+        /** The library takes reports for plain, as they were before RFC 6533. */
+        private static InputStream decoded(Part part) throws MessagingException, IOException {
+            return part instanceof MimeBodyPart body && body.getEncoding() != null
+                    ? MimeUtility.decode(body.getRawInputStream(), body.getEncoding())
+                    : part.getInputStream();
         }
     }
 }

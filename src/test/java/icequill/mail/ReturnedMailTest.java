@@ -119,12 +119,13 @@ class ReturnedMailTest {
         assertThat(read(HEAD + STATUS + original).orElseThrow().messageId()).isEqualTo(Mails.ID);
     }
 
+    /** As RFC 6533 allows it. */
     @Test
     void statusInBase64_isReadAsWell() throws IOException {
         String status = STATUS.substring(STATUS.indexOf("\n\n") + 2);
         String encoded = """
                 --=_b
-                Content-Type: message/delivery-status
+                Content-Type: message/global-delivery-status
                 Content-Transfer-Encoding: base64
 
                 %s
