@@ -67,7 +67,7 @@ public record MailAddress(String local, String domain, Optional<String> name) {
     private static Validated<String> domain(String text, Place place) {
         if (TWO_WAYS.matcher(text).find()) {
             return refused(place, "the domain has a letter that not every program reads alike",
-                    "its form in plain letters, which begins with xn--");
+                    "its form in plain letters, as whoever registered it has it");
         }
         String domain;
         try {

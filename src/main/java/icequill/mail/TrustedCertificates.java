@@ -58,6 +58,6 @@ final class TrustedCertificates {
     private static <T> Validated<T> unreadable(Path file) {
         return Validated.invalid(new Problem(Code.UNREADABLE, Place.ofFile(file.toString()),
                 "the certificates that vouch for the mail server cannot be read",
-                "a file in PEM form, which begins with -----BEGIN CERTIFICATE-----"));
+                "a file with certificates in PEM form, that you may read"));
     }
 }

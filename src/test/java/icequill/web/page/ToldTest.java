@@ -30,7 +30,7 @@ class ToldTest {
     private static final List<String> ROOMS = List.of("web", "office.asking", "office.billing", "office.care",
             "office.register", "office.quoting", "office.call", "life.call", "work", "visits", "pricer", "tax", "rates",
             "shop", "files.form",
-            "files.yaml", "papers", "account", "files.pricing", "planner", "plans", "ledger");
+            "files.yaml", "papers", "account", "files.pricing", "planner", "plans", "ledger", "mail");
     /** What only the terminal does. */
     private static final Set<String> TERMINAL = Set.of("web.OfficeServer", "files.form.DatabasePassword",
             "shop.AccountLoader", "shop.ForecastLoader", "shop.ShippedFiles", "office.care.BookMaintenance",
