@@ -2,7 +2,6 @@ package icequill.planner;
 
 import icequill.planner.Timetable.Entry;
 import icequill.planner.Timetable.Kind;
-import icequill.work.MachineState;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
