@@ -56,7 +56,8 @@ class ArchitectureTest {
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "account", "work",
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
-            "papers", "days", "life.quote", "life.job", "life.call", "life.repair", "life.agreement");
+            "papers", "days", "life.quote", "life.job", "life.call", "life.repair", "life.agreement", "life.claim",
+            "life.mail");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
             "forecast.fit",
@@ -133,6 +134,7 @@ class ArchitectureTest {
         // agreement, because its terms say when it may end
         room(arrows, "life.agreement", "agreement");
         room(arrows, "life.claim", "");
+        room(arrows, "life.mail", "");
         // work, because a call is a visit's reason and its order; money, because who allows more says how much
         room(arrows, "life.call", "work money");
         room(arrows, "files.disk", "files.yaml");
@@ -148,7 +150,7 @@ class ArchitectureTest {
                         + " explain money");
         room(arrows, "files.form",
                 "files.pricing files.answer files.yaml files.disk life.call request forecast.inputs forecast.fit pricer"
-                        + " agreement work account party explain money");
+                        + " agreement work account party explain money mail");
         room(arrows, "render.limits", "");
         room(arrows, "render.words", "work party explain money");
         room(arrows, "render.page", "render.words");
@@ -185,7 +187,7 @@ class ArchitectureTest {
         // tax, because it is parts of a taxed price that are billed before a job is done
         room(arrows, "shop.life",
                 "shop ledger ledger.papers ledger.entries ledger.store life.quote life.job life.repair document tax agreement"
-                        + " files.form work party life.claim money");
+                        + " files.form work party life.claim money life.mail explain");
         room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");
         room(arrows, "answer.price", "render.words document work party explain");
         room(arrows, "answer.forecast", "outlook plans document forecast.inputs forecast.fit forecast.charges forecast"
@@ -210,6 +212,7 @@ class ArchitectureTest {
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer life.quote"
                         + " files.yaml document party explain money shop.life");
         room(arrows, "answer.claim", "answer life.claim explain money shop.life");
+        room(arrows, "answer.mail", "answer life.mail shop.life explain");
         room(arrows, "answer.job",
                 "answer life.job life.quote life.repair ledger.papers document party explain money shop.life tax");
         room(arrows, "answer.agreement", "answer life.agreement render.words files.answer agreement explain");
@@ -221,7 +224,7 @@ class ArchitectureTest {
         room(arrows, "answer.days", "days files.answer files.disk render.words explain");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
-                + " request document tax work party money");
+                + " request document tax work party money life.mail shop.life");
         room(arrows, "office.billing",
                 "office.writing answer.register answer answer.paper shop ledger ledger.papers ledger.entries files.form files.yaml life.call papers plans"
                         + " visits request document agreement work account party explain money shop.life life.job tax");
@@ -259,6 +262,9 @@ class ArchitectureTest {
         room(arrows, "office.agreement",
                 "office.quoting office.care office.billing answer.agreement answer shop shop.life shop.steps files.form files.yaml ledger ledger.papers ledger.entries"
                         + " life.agreement render.words plans request document agreement work party explain money");
+        room(arrows, "office.mail",
+                "mail office.care office.writing answer.history answer.mail shop shop.life files.form ledger ledger.find ledger.entries ledger.papers life.mail"
+                        + " render.words document party explain");
         room(arrows, "office.demo",
                 "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money office.quoting life.job life.quote");
@@ -282,15 +288,16 @@ class ArchitectureTest {
                 + " answer.register answer.shown answer.forecast answer shop ledger.papers render.view render.page"
                 + " files.yaml request party explain tax");
         room(arrows, "web.claim", "web.page office.claim answer.claim life.claim");
+        room(arrows, "web.mail", "web.page office.mail answer.mail life.mail");
         room(arrows, "web.days", "web.page office.days answer.days");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
         room(arrows, "web.run",
                 "web.page web.door office office.asking office.billing office.care office.register answer answer.paper"
-                        + " answer.price answer.today files.disk shop party");
+                        + " answer.price answer.today files.disk shop party answer.mail office.mail");
         room(arrows, "web",
                 "web.agreement web.offer web.run web.days web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
                         + " office.register answer answer.call answer.history answer.job answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
-                        + " files.disk shop request explain office web.claim");
+                        + " files.disk shop request explain office web.claim web.mail");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
                 "files.answer files.yaml office.care office.billing office answer.shown answer.history answer.paper answer"
@@ -301,6 +308,7 @@ class ArchitectureTest {
         room(arrows, "cli.visit",
                 "cli.days cli.terminal office.asking office.call office.quoting office.care office.billing office answer.call answer.history answer.job answer shop request"
                         + " life.job explain tax");
+        room(arrows, "cli.mail", "cli.terminal office.mail answer.mail life.mail shop explain");
         room(arrows, "cli.claim", "cli.terminal office.claim answer.claim life.claim shop");
         room(arrows, "cli.offer",
                 "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request"
@@ -309,7 +317,7 @@ class ArchitectureTest {
                 "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");
         room(arrows, "cli.book",
                 "cli.terminal web office.demo office.care office.register answer.rates answer.today answer files.form shop");
-        room(arrows, "cli", "cli.register cli.visit cli.offer cli.billing cli.book cli.terminal cli.claim");
+        room(arrows, "cli", "cli.register cli.visit cli.offer cli.billing cli.book cli.terminal cli.claim cli.mail");
         return arrows;
     }
 

@@ -20,6 +20,7 @@ import icequill.party.Contacts;
 import icequill.party.Customer;
 import icequill.party.Layout;
 import icequill.party.Machine;
+import icequill.party.MailWishes;
 import icequill.party.Site;
 import icequill.party.SiteKind;
 import icequill.party.Timeline;
@@ -264,7 +265,7 @@ public final class RatesFixture {
                 Timeline.always(
                         new BillTo("Quern & Tabb", Optional.empty(), address(), Optional.empty(), Optional.empty())),
                 Optional.empty(), Optional.empty(), false, List.of(), Optional.empty(), Contacts.NONE,
-                Optional.empty());
+                Optional.empty(), MailWishes.USUAL);
     }
 
     public static Site site() {

@@ -17,7 +17,7 @@ final class CommandList implements IHelpSectionRenderer {
             new Group("To begin", List.of("demo", "new", "shop", "office", "today", "check")),
             new Group("To price and offer", List.of("price", "quote", "agreement", "compare", "brushing", "fit")),
             new Group("To work", List.of("call", "visit", "job", "claim", "sale")),
-            new Group("To bill", List.of("invoice", "credit", "payment")),
+            new Group("To bill", List.of("invoice", "credit", "payment", "mail")),
             new Group("To look things up", List.of("find", "show", "paper")),
             new Group("Who and where", List.of("customer", "contact", "site", "machine")),
             new Group("To keep the shop's book",

@@ -23,6 +23,7 @@ import icequill.cli.book.ShopCommand;
 import icequill.cli.book.ShowCommand;
 import icequill.cli.book.TodayCommand;
 import icequill.cli.claim.ClaimCommand;
+import icequill.cli.mail.MailCommand;
 import icequill.cli.offer.AgreementCommand;
 import icequill.cli.offer.BrushingCommand;
 import icequill.cli.offer.CompareCommand;
@@ -79,6 +80,7 @@ public final class Main implements Runnable {
             PriceCommand.class, QuoteCommand.class, AgreementCommand.class, CompareCommand.class,
             BrushingCommand.class, FitCommand.class, CallCommand.class, VisitCommand.class, JobCommand.class,
             ClaimCommand.class,
+            MailCommand.class,
             SaleCommand.class,
             InvoiceCommand.class,
             CreditCommand.class, PaymentCommand.class, IssuedPaperCommand.class, FindCommand.class, ShowCommand.class,

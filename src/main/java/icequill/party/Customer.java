@@ -9,11 +9,12 @@ import java.util.Optional;
  * @param vendorNumber the shop's number in the customer's books
  * @param paymentDays own terms; empty for the shop's
  * @param notes for the shop's own eyes
+ * @param mail how papers are mailed to it
  * @param claimsExemption says that no sales tax is due, which needs a certificate
  */
 public record Customer(String name, Optional<Language> language, Timeline<BillTo> billTo, Optional<String> vendorNumber,
         Optional<Integer> paymentDays, boolean claimsExemption, List<Certificate> certificates,
-        Optional<Acceptance> accepted, Contacts contacts, Optional<String> notes) {
+        Optional<Acceptance> accepted, Contacts contacts, Optional<String> notes, MailWishes mail) {
 
     public Customer {
         certificates = List.copyOf(certificates);
@@ -23,7 +24,7 @@ public record Customer(String name, Optional<Language> language, Timeline<BillTo
     public static Customer named(String name) {
         return new Customer(name, Optional.empty(), new Timeline<>(List.of()), Optional.empty(), Optional.empty(),
                 false,
-                List.of(), Optional.empty(), Contacts.NONE, Optional.empty());
+                List.of(), Optional.empty(), Contacts.NONE, Optional.empty(), MailWishes.USUAL);
     }
 
     /** Who is billed, with the contact for bills where nobody else is named to look at them. */
@@ -34,6 +35,6 @@ public record Customer(String name, Optional<Language> language, Timeline<BillTo
     /** The same, billed otherwise. */
     public Customer billed(Timeline<BillTo> others) {
         return new Customer(name, language, others, vendorNumber, paymentDays, claimsExemption, certificates, accepted,
-                contacts, notes);
+                contacts, notes, mail);
     }
 }

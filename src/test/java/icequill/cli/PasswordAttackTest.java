@@ -80,7 +80,7 @@ class PasswordAttackTest {
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r-----"));
 
         assertThat(Run.of("audit", "--shop", shop.toString()).err()).contains(
-                "the file holds the password of the database, and others on this machine may read it (chmod 600 ");
+                "the file holds a password, and others on this machine may read it (chmod 600 ");
         assertThat(Run.of("check", "--shop", shop.toString()).status()).isEqualTo(3);
     }
 
@@ -90,7 +90,7 @@ class PasswordAttackTest {
         Files.writeString(shop.resolve("shop.yaml"), "  passwordFile: secret.txt\n", StandardOpenOption.APPEND);
 
         assertThat(Run.of("audit", "--shop", shop.toString()).err()).contains("secret.txt",
-                "the password of the database is not to be had: there is no such file");
+                "the password is not to be had: there is no such file");
         Files.writeString(shop.resolve("secret.txt"), "postgres\n");
         assertThat(Run.of("audit", "--shop", shop.toString()).err()).contains("secret.txt",
                 "others on this machine may read it");

@@ -17,6 +17,7 @@ import icequill.party.Contact;
 import icequill.party.Contacts;
 import icequill.party.Customer;
 import icequill.party.Language;
+import icequill.party.MailWishes;
 import icequill.party.Period;
 import icequill.party.Timeline;
 import icequill.problem.Place;
@@ -121,7 +122,7 @@ public final class Entered {
         return CustomerEntry.of("oven-group",
                 new Customer(group.name(), group.language(), group.billTo(), group.vendorNumber(),
                         Optional.of(paymentDays), group.claimsExemption(), group.certificates(), group.accepted(),
-                        group.contacts(), group.notes()));
+                        group.contacts(), group.notes(), group.mail()));
     }
 
     private static Customer customer(String name, Timeline<BillTo> billTo) {
@@ -129,7 +130,7 @@ public final class Entered {
                 List.of(new Certificate(Certificate.Kind.RESALE, "RC-1", "NY", "resale", LocalDate.of(2026, 1, 5),
                         Optional.of(LocalDate.of(2028, 12, 31)), Place.NOWHERE)),
                 Optional.of(new Acceptance(LocalDate.of(2026, 1, 4), "price sheet of 2026")), Contacts.NONE,
-                Optional.empty());
+                Optional.empty(), MailWishes.USUAL);
     }
 
     private static Customer reached(Customer customer) {
@@ -139,7 +140,8 @@ public final class Entered {
                 new Contact("Night shift", Optional.empty(), Set.of(), Optional.empty(), Optional.empty())));
         return new Customer(customer.name(), customer.language(), customer.billTo(), customer.vendorNumber(),
                 customer.paymentDays(), customer.claimsExemption(), customer.certificates(), customer.accepted(),
-                contacts, Optional.of("pays after a call"));
+                contacts, Optional.of("pays after a call"),
+                new MailWishes(Set.of(Contact.Purpose.BILLS), true, true, List.of("w9", "insurance")));
     }
 
     private static BillTo billTo(String name, Address address) {

@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
  * A mail server on this machine that at one step does what a test asks for, and at all others what RFC 5321 does: an answer, {@code drop}
  * for a connection that it closes, {@code silent} for none until the other side has gone, {@code deaf} for reading no more.
  */
-final class ScriptedServer implements AutoCloseable {
+public final class ScriptedServer implements AutoCloseable {
 
     private static final char[] STORE_PASSWORD = "testing".toCharArray();
     private static final int SMALL_BUFFER = 4_096;
@@ -61,21 +61,21 @@ final class ScriptedServer implements AutoCloseable {
         Thread.ofVirtual().start(this::listen);
     }
 
-    static ScriptedServer plain(Map<String, String> script) {
+    public static ScriptedServer plain(Map<String, String> script) {
         return new ScriptedServer(Security.PLAIN, "", script);
     }
 
-    int port() {
+    public int port() {
         return door.getLocalPort();
     }
 
     /** What it was told, in order. */
-    List<String> commands() {
+    public List<String> commands() {
         return commands;
     }
 
     /** The mails that it has, as they came. */
-    List<String> taken() {
+    public List<String> taken() {
         return taken;
     }
 

@@ -103,7 +103,7 @@ class PricesWithTaxTest {
         Customer free = new Customer(plain.name(), plain.language(), plain.billTo(), plain.vendorNumber(),
                 plain.paymentDays(), true, List.of(new Certificate(Certificate.Kind.EXEMPT, "E-1", "NY", "charity",
                         DAY.minusYears(1), Optional.empty(), Place.NOWHERE)),
-                plain.accepted(), plain.contacts(), plain.notes());
+                plain.accepted(), plain.contacts(), plain.notes(), plain.mail());
 
         TaxedVisit taxed = tax(hour(), sales(SALES), TaxBasis.INVOICE, free);
 

@@ -320,7 +320,7 @@ class TaxCalculatorTest {
     private static Customer customer(boolean claims, Certificate... certificates) {
         Customer plain = RatesFixture.customer();
         return new Customer(plain.name(), plain.language(), plain.billTo(), plain.vendorNumber(), plain.paymentDays(),
-                claims, List.of(certificates), plain.accepted(), plain.contacts(), plain.notes());
+                claims, List.of(certificates), plain.accepted(), plain.contacts(), plain.notes(), plain.mail());
     }
 
     private static Certificate certificate(String signed, @Nullable String expires) {

@@ -45,6 +45,21 @@ public record Printout(PrintWriter out, PrintWriter err, boolean json) {
         out.println(AnswerMapper.text(answer));
     }
 
+    /**
+     * The exit status of work that went on where a part of it could not be done, which is told beside the answer.
+     *
+     * @param status of the rest
+     */
+    public int done(int status, List<Problem> problems) {
+        if (problems.isEmpty()) {
+            return status;
+        }
+        if (!json) {
+            problems.forEach(problem -> err.println(PlainText.line(problem.text())));
+        }
+        return ExitCode.PROBLEMS.status();
+    }
+
     public int problems(List<Problem> problems) {
         if (json) {
             answer(new ProblemReport(problems));

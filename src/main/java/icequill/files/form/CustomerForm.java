@@ -9,6 +9,7 @@ import icequill.party.Certificate;
 import icequill.party.Contact;
 import icequill.party.Customer;
 import icequill.party.Language;
+import icequill.party.MailWishes;
 import icequill.party.Timeline;
 import java.time.LocalDate;
 import java.util.List;
@@ -23,7 +24,7 @@ import java.util.Optional;
 public record CustomerForm(Optional<String> parent, String name, Optional<String> language, Optional<String> telephone,
         List<Person> contacts, Optional<String> vendorNumber, Optional<Integer> paymentDays,
         Optional<Boolean> claimsExemption, List<Exemption> certificates, Optional<Accepted> accepted,
-        List<Billed> billTo, Optional<String> notes) {
+        List<Billed> billTo, Optional<String> notes, Optional<Mail> mail) {
 
     @JsonInclude(JsonInclude.Include.NON_EMPTY)
     record Person(String name, Optional<String> role, @JsonProperty("for") List<Contact.Purpose> purposes,
@@ -36,6 +37,9 @@ public record CustomerForm(Optional<String> parent, String name, Optional<String
 
     record Billed(Optional<LocalDate> from, Optional<LocalDate> until, String name, Optional<String> attention,
             Lines address, Optional<String> email, Optional<String> vatId) {}
+
+    @JsonInclude(JsonInclude.Include.NON_EMPTY)
+    record Mail(List<Contact.Purpose> atOnce, Optional<Boolean> bare, Optional<Boolean> data, List<String> enclosed) {}
 
     record Lines(List<String> street, String city, Optional<String> region, String postalCode, String country) {}
 
@@ -51,7 +55,8 @@ public record CustomerForm(Optional<String> parent, String name, Optional<String
                 customer.paymentDays(), Optional.of(true).filter(claimed -> customer.claimsExemption()),
                 customer.certificates().stream().map(CustomerForm::exemption).toList(),
                 customer.accepted().map(accepted -> new Accepted(accepted.date(), accepted.paper())),
-                customer.billTo().entries().stream().map(CustomerForm::billed).toList(), customer.notes());
+                customer.billTo().entries().stream().map(CustomerForm::billed).toList(), customer.notes(),
+                Optional.of(customer.mail()).filter(mail -> !mail.equals(MailWishes.USUAL)).map(CustomerForm::mail));
     }
 
     /** As JSON, which is as good as a file. */
@@ -62,6 +67,11 @@ public record CustomerForm(Optional<String> parent, String name, Optional<String
     private static Person person(Contact contact) {
         return new Person(contact.name(), contact.role(), contact.purposes().stream().sorted().toList(),
                 contact.telephone(), contact.email());
+    }
+
+    private static Mail mail(MailWishes mail) {
+        return new Mail(mail.atOnce().stream().sorted().toList(), Optional.of(true).filter(bare -> mail.bare()),
+                Optional.of(true).filter(data -> mail.data()), mail.enclosed());
     }
 
     private static Exemption exemption(Certificate certificate) {

@@ -2,6 +2,7 @@ package icequill.files.form;
 
 import icequill.files.yaml.Fields;
 import icequill.files.yaml.Names;
+import icequill.files.yaml.Tree;
 import icequill.party.Acceptance;
 import icequill.party.AccessHours;
 import icequill.party.Address;
@@ -14,6 +15,7 @@ import icequill.party.Contacts;
 import icequill.party.Customer;
 import icequill.party.Layout;
 import icequill.party.Machine;
+import icequill.party.MailWishes;
 import icequill.party.Site;
 import icequill.party.SiteKind;
 import icequill.party.SiteKinds;
@@ -36,7 +38,7 @@ public final class SiteReader {
     /** Stands for a customer who has problems of his own, so that those of the site are found too. */
     public static final Customer UNKNOWN = new Customer("", Optional.empty(), new Timeline<>(List.of()),
             Optional.empty(),
-            Optional.empty(), false, List.of(), Optional.empty(), Contacts.NONE, Optional.empty());
+            Optional.empty(), false, List.of(), Optional.empty(), Contacts.NONE, Optional.empty(), MailWishes.USUAL);
 
     /** Stands for a kind that there is none of, which was reported. */
     private static final SiteKind NO_KIND = new SiteKind("", Wording.same(""), Set.of());
@@ -112,7 +114,13 @@ public final class SiteReader {
                 customer.children("certificates").stream().flatMap(entry -> certificate(entry).stream()).toList(),
                 customer.child("accepted").flatMap(entry -> entry.day("date")
                         .map(day -> new Acceptance(day, entry.text("paper").orElse("")))),
-                contacts(customer), customer.text("notes")));
+                contacts(customer), customer.text("notes"),
+                customer.child("mail").map(SiteReader::mail).orElse(MailWishes.USUAL)));
+    }
+
+    private static MailWishes mail(Fields entry) {
+        return new MailWishes(Set.copyOf(entry.constants("atOnce", Contact.Purpose.class)), entry.flag("bare"),
+                entry.flag("data"), entry.leaves("enclosed").stream().map(Tree.Leaf::text).toList());
     }
 
     static Contacts contacts(Fields fields) {

@@ -59,6 +59,14 @@ public record Column(String name, List<String> path, Kind kind, String about, Li
             text("postalCode", "billTo.address.postalCode", "of who is billed"),
             text("country", "billTo.address.country", "two capital letters"),
             text("email", "billTo.email", "where bills go"), text("vatId", "billTo.vatId", "VAT identifier"),
+            list("mailAtOnce", "mail.atOnce",
+                    "for what papers are mailed as soon as they are issued: bills, renewals; ; between them"),
+            new Column("mailBare", List.of("mail", "bare"), Kind.YES_OR_NO,
+                    "yes: mailed PDFs carry no files within", List.of()),
+            new Column("mailData", List.of("mail", "data"), Kind.YES_OR_NO,
+                    "yes: the electronic invoice lies beside the PDF", List.of()),
+            list("mailEnclosed", "mail.enclosed",
+                    "standing papers of the shop that go with mailed bills, by name; ; between them"),
             text("notes", "notes", "for your own eyes; no paper shows them"));
 
     /** Those of a site; a list has its id in {@code site}. */

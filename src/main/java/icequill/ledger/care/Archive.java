@@ -28,12 +28,14 @@ public final class Archive {
     private static final int WITH_FORMS = 10;
     private static final int WITH_PAYMENTS = 13;
     private static final int WITH_LIVES = 24;
+    private static final int WITH_MAIL = 29;
 
     /** The tables in an order in which each row comes after those it points to. */
     private static final List<Table> TABLES = List.of(new Table("customer", "id"),
             new Table("customer_bill_to", "customer_id, valid_from"),
             new Table("customer_certificate", "customer_id, position"),
             new Table("customer_contact", "customer_id, position", WITH_CONTACTS),
+            new Table("customer_mail", "customer_id", WITH_MAIL),
             new Table("customer_merged", "customer_id", WITH_MERGED), new Table("site", "id"),
             new Table("site_merged", "site_id", WITH_MERGED),
             new Table("machine", "site_id, id"), new Table("visit", "id"),

@@ -11,6 +11,7 @@ import icequill.party.Contact;
 import icequill.party.Contacts;
 import icequill.party.Customer;
 import icequill.party.Language;
+import icequill.party.MailWishes;
 import icequill.party.Period;
 import icequill.party.Timeline;
 import icequill.problem.Place;
@@ -49,12 +50,14 @@ public final class CustomerRows {
                     entry.forgotten(), customer.contacts().telephone(), customer.notes());
         }
 
-        CustomerEntry entry(List<Billed> billTo, List<Exemption> certificates, List<Person> contacts) {
+        CustomerEntry entry(List<Billed> billTo, List<Exemption> certificates, List<Person> contacts,
+                List<Mail> mail) {
             return new CustomerEntry(id, new Customer(name, language.flatMap(Language::ofTag),
                     new Timeline<>(billTo.stream().map(Billed::dated).toList()), vendorNumber, paymentDays,
                     claimsExemption, certificates.stream().map(Exemption::certificate).toList(),
                     accepted.map(known -> new Acceptance(known.acceptedOn(), known.acceptedPaper())),
-                    new Contacts(telephone, contacts.stream().map(Person::contact).toList()), notes), parentId,
+                    new Contacts(telephone, contacts.stream().map(Person::contact).toList()), notes,
+                    mail.stream().map(Mail::wishes).findFirst().orElse(MailWishes.USUAL)), parentId,
                     forgottenOn);
         }
     }
@@ -112,6 +115,23 @@ public final class CustomerRows {
         }
     }
 
+    /**
+     * How papers are mailed.
+     *
+     * @param enclosed names, each in a line of its own
+     */
+    public record Mail(List<Contact.Purpose> atOnce, boolean bare, boolean data, String enclosed) {
+
+        static Mail of(MailWishes wishes) {
+            return new Mail(wishes.atOnce().stream().sorted().toList(), wishes.bare(), wishes.data(),
+                    String.join("\n", wishes.enclosed()));
+        }
+
+        private MailWishes wishes() {
+            return new MailWishes(Set.copyOf(atOnce), bare, data, enclosed.lines().toList());
+        }
+    }
+
     Optional<CustomerEntry> find(String id) {
         return handle.createQuery(SELECT + "WHERE id = :id").bind("id", id).mapTo(Row.class).findOne()
                 .map(this::entry);
@@ -125,7 +145,7 @@ public final class CustomerRows {
     /** As the trail says that he was. */
     static CustomerEntry past(PastRow row) {
         return row.as(Row.class).entry(row.parts("billTo", Billed.class), row.parts("certificates", Exemption.class),
-                row.parts("contacts", Person.class));
+                row.parts("contacts", Person.class), row.parts("mail", Mail.class));
     }
 
     private CustomerEntry entry(Row row) {
@@ -135,7 +155,9 @@ public final class CustomerRows {
                 parts(row, Exemption.class, "SELECT kind, number, state, reason, signed_on, expires_on"
                         + " FROM customer_certificate WHERE customer_id = :id ORDER BY position"),
                 parts(row, Person.class, "SELECT name, role, purposes, telephone, email FROM customer_contact"
-                        + " WHERE customer_id = :id ORDER BY position"));
+                        + " WHERE customer_id = :id ORDER BY position"),
+                parts(row, Mail.class, "SELECT at_once, bare, data, enclosed FROM customer_mail"
+                        + " WHERE customer_id = :id"));
     }
 
     private <T> List<T> parts(Row row, Class<T> part, String query) {
@@ -164,6 +186,7 @@ public final class CustomerRows {
         handle.execute("DELETE FROM customer_bill_to WHERE customer_id = ?", entry.id());
         handle.execute("DELETE FROM customer_certificate WHERE customer_id = ?", entry.id());
         handle.execute("DELETE FROM customer_contact WHERE customer_id = ?", entry.id());
+        handle.execute("DELETE FROM customer_mail WHERE customer_id = ?", entry.id());
         insertParts(entry);
     }
 
@@ -186,6 +209,11 @@ public final class CustomerRows {
         insert(entry, customer.contacts().people().stream().map(Person::of).toList(), "INSERT INTO customer_contact"
                 + " (customer_id, position, name, role, purposes, telephone, email) VALUES (:customer, :position, :name,"
                 + " :role, :purposes, :telephone, :email)");
+        if (!customer.mail().equals(MailWishes.USUAL)) {
+            handle.createUpdate("INSERT INTO customer_mail (customer_id, at_once, bare, data, enclosed)"
+                    + " VALUES (:customer, :atOnce, :bare, :data, :enclosed)").bindMethods(Mail.of(customer.mail()))
+                    .bind("customer", entry.id()).execute();
+        }
     }
 
     private void insert(CustomerEntry entry, List<?> parts, String statement) {

@@ -111,6 +111,7 @@ public enum Subject {
         case CUSTOMER -> List.of(Part.list("billTo", "customer_bill_to", "customer_id", "valid_from"),
                 Part.list("certificates", "customer_certificate", "customer_id", "position"),
                 Part.list("contacts", "customer_contact", "customer_id", "position"),
+                Part.list("mail", "customer_mail", "customer_id", "customer_id"),
                 Part.one("merged", "customer_merged", "customer_id"));
         case SITE -> List.of(Part.one("merged", "site_merged", "site_id"));
         case VISIT -> List.of(Part.one("withdrawn", "visit_withdrawn", "visit_id"));

@@ -3,6 +3,7 @@ package icequill.office.care;
 import icequill.files.form.BookSettings;
 import icequill.files.form.DatabasePassword;
 import icequill.files.form.Form;
+import icequill.files.form.MailSettings;
 import icequill.files.yaml.ShippedMarks;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.CustomerEntry;
@@ -128,9 +129,10 @@ public final class CheckShop {
         }
     }
 
-    /** The password of the book's database, where others may read it. */
+    /** The password of the book's database or of the mail server, where others may read it. */
     public static Optional<Problem> readablePassword(Path folder) {
-        return DatabasePassword.readable(BookSettings.of(folder), folder);
+        return DatabasePassword.readable(BookSettings.of(folder), folder)
+                .or(() -> MailSettings.of(folder).readable(folder));
     }
 
     /** By rates with problems nothing is priced. */

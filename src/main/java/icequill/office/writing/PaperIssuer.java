@@ -44,7 +44,11 @@ public record PaperIssuer(ShopBook shop, PaperWriter desk) {
         return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(valid -> shop.ratesInUse().forPaper(book))
                 .then(rates -> book.issue(series, origin, numbered -> paper
                         .apply(numbered.number()).then(desk::finished)
-                        .then(ready -> printed(ready, numbered, origin, rates.id(), customer))));
+                        .then(ready -> printed(ready, numbered, origin, rates.id(), customer))))
+                .map(issued -> {
+                    new MailDesk(shop).atOnce(book, issued);
+                    return issued;
+                });
     }
 
     private Validated<PrintedPaper> printed(Paper paper, Numbered numbered, Origin origin, String rates,

@@ -44,6 +44,11 @@ public final class Paths {
         return "/claims/" + part(id);
     }
 
+    /** A mail, by its id. */
+    public static String mail(String id) {
+        return "/mail/" + part(id);
+    }
+
     /** The job that a quote became. */
     public static String job(String number) {
         return "/jobs/" + part(number);

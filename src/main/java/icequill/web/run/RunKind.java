@@ -4,6 +4,8 @@ package icequill.web.run;
 public enum RunKind {
     /** Invoices of visits, one by one; what was issued before it was stopped stands. */
     ISSUE,
+    /** Mails, one by one; what went out before it was stopped went out. */
+    SEND,
     /** The whole book looked at. */
     AUDIT,
     /** Forms and lists looked at, to be taken in. */

@@ -2,6 +2,7 @@ package icequill.web.run;
 
 import icequill.answer.AuditSheet;
 import icequill.answer.ImportResult;
+import icequill.answer.mail.MailList;
 import icequill.answer.paper.IssuedPapers;
 
 /** What long work came to. */
@@ -9,6 +10,9 @@ public sealed interface RunResult {
 
     /** Papers that were issued, and why others were not. */
     record Issued(IssuedPapers.Data issued) implements RunResult {}
+
+    /** Mails that were tried, and why others were not. */
+    record Sent(MailList sent) implements RunResult {}
 
     /** How the book was found. */
     record Audited(AuditSheet audit) implements RunResult {}

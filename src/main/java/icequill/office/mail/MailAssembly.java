@@ -1,0 +1,117 @@
+package icequill.office.mail;
+
+import icequill.document.Bill;
+import icequill.document.MaintenanceQuote;
+import icequill.document.Paper;
+import icequill.document.PricedPaper;
+import icequill.document.ServicePeriod;
+import icequill.files.form.MailSettings;
+import icequill.files.form.MailSettings.Standing;
+import icequill.ledger.Reading;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.PaperKind;
+import icequill.life.mail.MailCopy;
+import icequill.mail.Enclosure;
+import icequill.mail.MailAddress;
+import icequill.mail.MailContent;
+import icequill.mail.MailMessage;
+import icequill.mail.MailParties;
+import icequill.office.writing.MailDesk;
+import icequill.party.BillTo;
+import icequill.party.Customer;
+import icequill.party.Shop;
+import icequill.problem.Place;
+import icequill.problem.Problems;
+import icequill.problem.Validated;
+import icequill.shop.BookedPapers;
+import icequill.shop.ShopBook;
+import icequill.shop.life.MailLife;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Writes mails: to whom, what they say, what goes along.
+ *
+ * @param now where the shop is
+ */
+record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
+
+    private static final Place FROM = new Place("shop.yaml", 0, "mail.from");
+
+    /** What an address on paper stands beside. */
+    private record Known(IssuedPaper issued, Paper paper, Customer customer) {}
+
+    /** A mail about a paper of the book. */
+    Validated<WrittenMail> of(Reading open, MailLife mail) {
+        return open.papers().show(mail.matter().number()).then(issued -> BookedPapers.paper(open, issued)
+                .then(paper -> open.entries().customer(mail.customer())
+                        .map(entry -> new Known(issued, paper, entry.customer()))))
+                .then(known -> MailLetter.of(known.paper(), mail.matter().occasion())
+                        .then(letter -> written(mail, known, letter)));
+    }
+
+    private Validated<WrittenMail> written(MailLife mail, Known known, MailLetter letter) {
+        PaperKind kind = known.issued().series().kind();
+        MailEnclosures enclosures = new MailEnclosures(book, settings, now.toLocalDate());
+        Problems problems = new Problems();
+        Optional<List<MailAddress>> to = problems.take(Recipients.of(mail.customer(), known.customer().contacts(),
+                MailDesk.purpose(kind), printed(known.paper())));
+        Optional<List<Standing>> standing = problems.take(enclosures.standing(kind, known.customer().mail()));
+        List<Enclosure> files = new ArrayList<>(problems.take(enclosures.of(mail.matter().number(), kind,
+                known.customer().mail(), fileName(known))).orElse(List.of()));
+        standing.stream().flatMap(List::stream)
+                .forEach(each -> problems.take(enclosures.read(each)).ifPresent(files::add));
+        Optional<MailAddress> from = problems.take(from(known.paper().shop()));
+        return problems.or(() -> mail).then(valid -> message(mail, letter, known,
+                new MailParties(from.orElseThrow(), Optional.empty(), to.orElseThrow()), standing.orElseThrow(),
+                files));
+    }
+
+    private Validated<WrittenMail> message(MailLife mail, MailLetter letter, Known known, MailParties parties,
+            List<Standing> standing, List<Enclosure> files) {
+        String text = letter.text(parties.to().stream().flatMap(address -> address.name().stream()).toList(),
+                standing.stream().map(Standing::title).toList(), known.paper() instanceof Bill);
+        return MailContent.of(known.paper().language(), letter.subject(), text, files, Place.NOWHERE)
+                .map(content -> new WrittenMail(new MailMessage(parties, content, mail.messageId(), now),
+                        copy(parties, content)));
+    }
+
+    private static MailCopy copy(MailParties parties, MailContent content) {
+        return new MailCopy(parties.to().stream().map(MailAssembly::shown).toList(), content.subject(),
+                content.text(), content.enclosures().stream().map(Enclosure::name).toList());
+    }
+
+    private static String shown(MailAddress address) {
+        return address.name().map(name -> name + " <" + address.text() + ">").orElse(address.text());
+    }
+
+    /** Whom a shop's mails come from. */
+    private Validated<MailAddress> from(Shop shop) {
+        return MailAddress.read(settings.from().orElse(shop.email()), FROM)
+                .then(address -> address.named(shop.name(), FROM));
+    }
+
+    private static Optional<String> printed(Paper paper) {
+        return (paper instanceof PricedPaper priced
+                ? Optional.of(priced.billTo())
+                : paper instanceof MaintenanceQuote quote ? Optional.of(quote.billTo()) : Optional.<BillTo>empty())
+                .flatMap(BillTo::email);
+    }
+
+    /** The number, and what the customer's office files it by. */
+    private static String fileName(Known known) {
+        Stream<String> filed = known.paper() instanceof PricedPaper priced ? filed(priced.served()) : Stream.empty();
+        return Stream.concat(Stream.of(known.issued().number()), filed)
+                .map(part -> part.replaceAll("[^A-Za-z0-9.-]+", "-").replaceAll("^[-.]+|[-.]+$", ""))
+                .filter(part -> !part.isEmpty()).collect(Collectors.joining("_"));
+    }
+
+    private static Stream<String> filed(ServicePeriod served) {
+        return Stream.concat(served.purchaseOrder().stream(),
+                served.isAtOneSite() ? served.storeNumber().stream() : Stream.empty());
+    }
+}
