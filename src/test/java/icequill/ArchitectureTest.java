@@ -215,7 +215,8 @@ class ArchitectureTest {
         room(arrows, "answer.mail", "answer life.mail shop.life explain");
         room(arrows, "answer.job",
                 "answer life.job life.quote life.repair ledger.papers document party explain money shop.life tax");
-        room(arrows, "answer.agreement", "answer life.agreement render.words files.answer agreement explain");
+        room(arrows, "answer.agreement",
+                "answer answer.register life.agreement render.words files.answer agreement explain money");
         // outlook and plans, because a quote that is worked out is told with what is expected of calls
         room(arrows, "answer.quote",
                 "answer.amounts answer.forecast answer.price answer.shown answer ledger.papers render.words files.answer"
@@ -258,10 +259,10 @@ class ArchitectureTest {
         room(arrows, "office.days",
                 "office.billing office.care answer.days answer.site shop shop.life ledger ledger.entries ledger.trail files.form files.yaml"
                         + " render.words life.call days plans request rates agreement work party explain money");
-        // office.care, because it knows the sentences of a reader
+        // office.care, because it knows the sentences of a reader; office and answer.register, because it lists what is to be done about renewals
         room(arrows, "office.agreement",
-                "office.quoting office.care office.billing answer.agreement answer shop shop.life shop.steps files.form files.yaml ledger ledger.papers ledger.entries"
-                        + " life.agreement render.words plans request document agreement work party explain money");
+                "office answer.register office.quoting office.care office.billing answer.agreement answer shop shop.life shop.steps files.form files.yaml ledger ledger.papers ledger.entries"
+                        + " life.agreement render.words plans visits request document agreement work party explain money");
         room(arrows, "office.mail",
                 "mail office.care office.writing answer.history answer.mail shop shop.life files.form ledger ledger.find ledger.entries ledger.papers life.mail"
                         + " render.words document party explain");
@@ -311,7 +312,7 @@ class ArchitectureTest {
         room(arrows, "cli.mail", "cli.terminal office.mail answer.mail life.mail shop explain");
         room(arrows, "cli.claim", "cli.terminal office.claim answer.claim life.claim shop");
         room(arrows, "cli.offer",
-                "cli.terminal office.quoting office.care office.register office.billing office answer.quote answer.shown answer shop outlook request"
+                "cli.terminal office.quoting office.care office.billing office answer.quote answer.shown answer shop outlook request"
                         + " life.quote agreement explain answer.register office.agreement answer.agreement life.agreement");
         room(arrows, "cli.billing",
                 "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");

@@ -51,6 +51,10 @@ public record Tier(String id, Wording name, List<Slot> slots, List<Wording> excl
                 discount, Optional.empty(), callDiscounts, step, cap, place);
     }
 
+    public boolean includesCalls() {
+        return included.number() > 0;
+    }
+
     /** Whether so many visits of a year are whole months apart. */
     public static boolean fitsIntoAYear(int slots) {
         return slots > 0 && YEAR % slots == 0;

@@ -35,6 +35,11 @@ public record PricedLine(ChargeClass chargeClass, Outcome outcome, Phrase text, 
                 Optional.empty(), net, Amounts.zero(currency), net, how, Cost.none(currency, "owner.none"));
     }
 
+    PricedLine because(Phrase reason) {
+        return new PricedLine(chargeClass, outcome, text, machine, quantity, unitPrice, list, allowance, net,
+                how.because(reason), cost);
+    }
+
     /** Whether something is sold ahead, to be used by later visits. */
     public boolean isSoldAhead() {
         return text.key().equals(Drawn.SALE);

@@ -1,6 +1,8 @@
 package icequill.pricer;
 
+import icequill.explain.Phrase;
 import icequill.money.Amounts;
+import icequill.work.Outcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -23,6 +25,13 @@ public record PricedVisit(CurrencyUnit currency, List<PricedLine> lines, Optiona
     /** At prices that are shown before tax. */
     public PricedVisit(CurrencyUnit currency, List<PricedLine> lines, Optional<SharedDiscount> discount) {
         this(currency, lines, discount, List.of());
+    }
+
+    /** The same with a further reason at the lines of an outcome. */
+    public PricedVisit because(Outcome outcome, Phrase reason) {
+        return new PricedVisit(currency,
+                lines.stream().map(line -> line.outcome() == outcome ? line.because(reason) : line).toList(), discount,
+                shown);
     }
 
     /** Whether something is furnished on the visit, and not only taken back. */

@@ -1,9 +1,11 @@
 package icequill.shop;
 
+import icequill.agreement.Tier;
 import icequill.party.Site;
 import icequill.problem.Problems;
 import icequill.request.AgreementRequest;
 import icequill.visits.AgreementInForce;
+import icequill.visits.CountedCalls;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -33,6 +35,15 @@ public record AgreementsInForce(ShopFolder folder) {
     private Optional<AgreementInForce> of(AgreementRequest request, Site site, LocalDate day, Problems problems) {
         return folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(request.priced(), Optional.of(site))))
                 .flatMap(rates -> problems.take(rates.tier(request.tier()))
-                        .map(tier -> AgreementInForce.on(day, request, tier, rates, site)));
+                        .map(tier -> new AgreementInForce(request, tier, rates,
+                                request.machines(site, day), calls(request, tier, site, day))));
+    }
+
+    /** The calls that an agreement includes at a site in the year of a day, and what used them; empty where it includes none. */
+    public Optional<CountedCalls> calls(AgreementRequest request, Tier tier, Site site, LocalDate day) {
+        return tier.includesCalls()
+                ? Optional.of(CountedCalls.on(day, request, tier.included().number(), request.machines(site, day),
+                        folder.answeredCalls(site.id())))
+                : Optional.empty();
     }
 }

@@ -12,6 +12,8 @@ import icequill.ledger.entries.PaymentEntry;
 import icequill.ledger.entries.RequestEntry;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
+import icequill.ledger.papers.IssuedPaper;
+import icequill.ledger.papers.PaperKind;
 import icequill.party.Customer;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -25,7 +27,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -106,6 +110,30 @@ public final class BookForms implements FormSource {
     public Validated<List<SoldAhead>> soldAhead(String site) {
         return asked("what was sold ahead at site \"" + site + "\"",
                 reading -> Validated.valid(SoldAhead.at(reading, site, paper -> true)), List.of());
+    }
+
+    @Override
+    public Validated<List<Form>> answeredCalls(String site) {
+        return asked("visits at site \"" + site + "\" that answered calls", reading -> Validated.valid(
+                answeredCalls(reading, reading.entries().visitsAt(site), paper -> true)), List.of());
+    }
+
+    /** Those among visits, by the papers that are known. */
+    static List<Form> answeredCalls(Reading reading, List<VisitEntry> visits, Predicate<IssuedPaper> known) {
+        Set<String> withdrawn = reading.entries().withdrawals().keySet();
+        List<VisitEntry> answered = visits.stream().filter(visit -> !visit.isPlanned() && !visit.isForgotten()
+                && visit.data().contains("\"asked\"") && !withdrawn.contains(visit.id())).toList();
+        Map<String, List<IssuedPaper>> papers = reading.papers()
+                .ofVisits(answered.stream().map(VisitEntry::id).toList());
+        return answered.stream().filter(visit -> !isGivenBack(reading, papers.getOrDefault(visit.id(), List.of())
+                .stream().filter(known).toList())).map(BookForms::form).toList();
+    }
+
+    private static boolean isGivenBack(Reading reading, List<IssuedPaper> papers) {
+        List<IssuedPaper> invoices = papers.stream().filter(paper -> paper.series().kind() == PaperKind.INVOICE)
+                .toList();
+        return !invoices.isEmpty() && invoices.stream()
+                .allMatch(invoice -> invoice.isGivenBackBy(reading.papers().creditsOf(invoice.number())));
     }
 
     @Override

@@ -38,6 +38,9 @@ public interface FormSource {
     /** What was sold ahead at a site and billed, by the site's id, the oldest first. */
     Validated<List<SoldAhead>> soldAhead(String site);
 
+    /** Visits of a site, by its id, that answered calls and are neither withdrawn nor given back. */
+    Validated<List<Form>> answeredCalls(String site);
+
     /** What the customer ordered by a call, with the limit as it was allowed last; empty when there is no call of that id. */
     Validated<Optional<PurchaseOrder>> orderOfCall(String id);
 

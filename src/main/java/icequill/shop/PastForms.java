@@ -101,6 +101,12 @@ public record PastForms(PastEntries then, Reading open, Instant issued) implemen
         return Validated.valid(SoldAhead.at(open, site, paper -> paper.issuedAt().isBefore(issued)));
     }
 
+    @Override
+    public Validated<List<Form>> answeredCalls(String site) {
+        return Validated.valid(BookForms.answeredCalls(open, then.visitsAt(site),
+                paper -> paper.issuedAt().isBefore(issued)));
+    }
+
     /** What was to be quoted at a site. */
     public List<Form> quotable(String site) {
         return Stream.concat(

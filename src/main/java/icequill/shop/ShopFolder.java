@@ -27,6 +27,7 @@ import icequill.request.AgreementRequest;
 import icequill.tax.TaxPlace;
 import icequill.tax.TaxRules;
 import icequill.work.PurchaseOrder;
+import icequill.work.Visit;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -235,6 +236,12 @@ public final class ShopFolder {
     /** What was sold ahead at a site and billed, the oldest first. */
     List<SoldAhead> soldAhead(String site) {
         return problems.take(book.soldAhead(site)).orElse(List.of());
+    }
+
+    /** Visits of a site that answered calls and are neither withdrawn nor given back. */
+    List<Visit> answeredCalls(String site) {
+        return problems.take(book.answeredCalls(site)).stream().flatMap(List::stream)
+                .flatMap(form -> contents().visit(form).stream()).toList();
     }
 
     /** Whether what is to be quoted is maintenance; otherwise it is a planned visit. What is wrong shows when it is read. */

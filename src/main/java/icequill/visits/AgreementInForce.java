@@ -26,16 +26,13 @@ import java.util.Set;
  * @param tier as it was when the agreement was priced
  * @param rates by which it was priced
  * @param machines that it is for on that day, by id
+ * @param calls that it includes in the year of that day; empty where it includes none
  */
-public record AgreementInForce(AgreementRequest request, Tier tier, Rates rates, Set<String> machines) {
+public record AgreementInForce(AgreementRequest request, Tier tier, Rates rates, Set<String> machines,
+        Optional<CountedCalls> calls) {
 
     /** A visit so many days from a planned one may be that one. */
     private static final int NEAR = 30;
-
-    /** As it is on a day. */
-    public static AgreementInForce on(LocalDate day, AgreementRequest request, Tier tier, Rates rates, Site site) {
-        return new AgreementInForce(request, tier, rates, request.machines(site, day));
-    }
 
     /** What is off all other work while it runs. */
     ClassDiscount discount() {

@@ -1,5 +1,7 @@
 package icequill.visits;
 
+import icequill.explain.Fact;
+import icequill.explain.Phrase;
 import icequill.party.Site;
 import icequill.pricer.PricedVisit;
 import icequill.pricer.Pricer;
@@ -9,8 +11,6 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Rates;
-import icequill.work.Attendance;
-import icequill.work.Finding;
 import icequill.work.Outcome;
 import icequill.work.Visit;
 import icequill.work.VisitLine;
@@ -63,8 +63,9 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
         Validated<PricedVisit> priced = applied()
                 .map(agreement -> Pricer.price(visit, site, rates, agreement.discount()))
                 .orElseGet(() -> Pricer.price(visit, site, rates));
+        problems.addAll(noneLeft());
         problems.addAll(priced.problems());
-        return problems.or(priced::orElseThrow);
+        return problems.or(() -> counted(priced.orElseThrow()));
     }
 
     private List<Problem> notIncluded() {
@@ -77,7 +78,7 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
         String numbers = numbers();
         return Stream.concat(
                 visit.findings().stream().filter(finding -> isOutside(finding.machine()))
-                        .flatMap(VisitTerms::included).map(place -> outside(place, numbers)),
+                        .flatMap(IncludedWork::at).map(place -> outside(place, numbers)),
                 visit.lines().stream()
                         .filter(line -> line.outcome() == Outcome.INCLUDED
                                 && line.machine().filter(this::isOutside).isPresent())
@@ -96,24 +97,30 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
     }
 
     private Stream<Place> included() {
-        List<Place> places = new ArrayList<>();
-        if (visit.serviceCall() == Outcome.INCLUDED) {
-            places.add(visit.place());
-        }
-        visit.people().stream().filter(VisitTerms::isIncluded).map(Attendance::place).forEach(places::add);
-        visit.findings().stream().flatMap(VisitTerms::included).forEach(places::add);
-        visit.lines().stream().filter(line -> line.outcome() == Outcome.INCLUDED).map(VisitLine::place)
-                .forEach(places::add);
-        return places.stream();
+        return new IncludedWork(visit).places();
     }
 
-    private static boolean isIncluded(Attendance person) {
-        return person.spells().stream().anyMatch(spell -> spell.outcome() == Outcome.INCLUDED);
+    /** The calls that its agreement includes, where the visit answers one. */
+    private Optional<CountedCalls> calls() {
+        return visit.call().flatMap(call -> applied()).flatMap(AgreementInForce::calls);
     }
 
-    private static Stream<Place> included(Finding finding) {
-        return finding.tasks().stream().filter(done -> done.outcome() == Outcome.INCLUDED)
-                .map(Finding.TaskDone::place);
+    /** That all calls are used by other visits, so that it may use none. */
+    private List<Problem> noneLeft() {
+        return calls().map(calls -> calls.without(visit)).filter(others -> others.left() == 0)
+                .flatMap(others -> included().findFirst().map(place -> new Problem(Code.NOT_ALLOWED, place,
+                        "included, but the calls that agreement " + applied().orElseThrow().number()
+                                + " includes until " + others.until() + " are used: "
+                                + String.join(", ", others.visits()),
+                        "charged, with the discount of the agreement; callback or goodwill")))
+                .stream().toList();
+    }
+
+    /** The price with which call it is at what is included. */
+    private PricedVisit counted(PricedVisit priced) {
+        return calls().map(calls -> priced.because(Outcome.INCLUDED, Phrase.of("reason.included-call",
+                new Fact.Text(String.valueOf(calls.place(visit))), new Fact.Text(String.valueOf(calls.included())),
+                new Fact.Text(applied().orElseThrow().number())))).orElse(priced);
     }
 
     /** What of the promises was not applied, and what may have been meant. */
@@ -132,6 +139,13 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
                         "agreement " + agreement.number() + " was not applied: the visit has the class discount \""
                                 + own.id() + "\" instead",
                         "leave it out for the agreement's discounts")))
+                .ifPresent(notices::add);
+        calls().map(calls -> calls.without(visit)).filter(calls -> calls.left() > 0 && included().findAny().isEmpty())
+                .map(calls -> new Problem(Code.NOT_ALLOWED, visit.place(),
+                        "agreement " + applied.orElseThrow().number() + " includes " + calls.included()
+                                + " calls until " + calls.until() + ", of which " + calls.left()
+                                + " are left, and this visit charges one",
+                        "outcome: included, unless the call is for what the agreement leaves out"))
                 .ifPresent(notices::add);
         applied.flatMap(agreement -> agreement.mayBePlanned(visit, site)).ifPresent(notices::add);
         return notices;

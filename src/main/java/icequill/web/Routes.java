@@ -5,6 +5,7 @@ import icequill.web.agreement.AgreementChange;
 import icequill.web.agreement.AgreementEnd;
 import icequill.web.agreement.AgreementPage;
 import icequill.web.agreement.AgreementRefusal;
+import icequill.web.agreement.AgreementsPage;
 import icequill.web.agreement.RenewalPage;
 import icequill.web.call.CallEntryPage;
 import icequill.web.call.CallPage;
@@ -156,6 +157,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
     }
 
     private void agreements() {
+        get("/agreements", new AgreementsPage());
         get("/agreements/{number}", new AgreementPage());
         form("/agreements/{number}/change", new AgreementChange());
         form("/agreements/{number}/end", new AgreementEnd());

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
 
 /** An agreement on its pages: how it stands, and how it is ended. */
 class AgreementPagesTest {
@@ -96,6 +97,19 @@ class AgreementPagesTest {
                 .filter(machine -> machine.path("agreed").asBoolean())
                 .map(machine -> machine.path("machine").asString()))
                 .contains("main-kitchen");
+    }
+
+    /** Of the demo's agreements the bakery's is found by its customer; it has one installment billed and the next visit is that of September. */
+    @Test
+    void list_findsAgreements_andSaysWhatIsNext() {
+        assertThat(owner.get("/agreements").body()).contains("A-2026-002", "A-2026-004",
+                "/agreements/A-2026-004/renewal");
+        JsonNode found = owner.json("/agreements?find=crumb").path("agreements");
+        assertThat(found).hasSize(1);
+        assertThat(found.get(0).path("where").asString()).isEqualTo("Crumb Lane Bakery, Crumb Lane Bakery");
+        assertThat(found.get(0).path("standing").path("stage").asString()).isEqualTo("in-force");
+        assertThat(found.get(0).path("standing").path("visit").asString()).isEqualTo("2027-03-01");
+        assertThat(found.get(0).path("standing").path("renewal").asString()).isEqualTo("wait");
     }
 
     @Test

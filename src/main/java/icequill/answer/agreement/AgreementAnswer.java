@@ -48,11 +48,26 @@ public record AgreementAnswer(String agreement, String id, AgreementStage stage,
      *
      * @param machines that are looked after, by id
      * @param all machines that stand there
+     * @param calls that are included there; missing where none are
      */
-    public record OfSite(String site, String name, List<String> machines, List<KnownMachine> all) {
+    public record OfSite(String site, String name, List<String> machines, List<KnownMachine> all,
+            Optional<Calls> calls) {
         public OfSite {
             machines = List.copyOf(machines);
             all = List.copyOf(all);
+        }
+    }
+
+    /**
+     * Calls that are included in a year of the term.
+     *
+     * @param from the first day of that year
+     * @param used the visits that used one, by id, in the order in which they began
+     * @param left no less than none
+     */
+    public record Calls(int included, LocalDate from, LocalDate until, List<String> used, int left) {
+        public Calls {
+            used = List.copyOf(used);
         }
     }
 

@@ -1,6 +1,7 @@
 package icequill.answer.agreement;
 
 import icequill.answer.agreement.AgreementAnswer.AgreementChange;
+import icequill.answer.agreement.AgreementAnswer.Calls;
 import icequill.answer.agreement.AgreementAnswer.DueVisit;
 import icequill.answer.agreement.AgreementAnswer.OfSite;
 import icequill.answer.agreement.AgreementAnswer.Payment;
@@ -22,6 +23,7 @@ public record AgreementSheet(AgreementAnswer data, Sentences sentences) implemen
         lines.add(ends());
         data.purchaseOrder().ifPresent(order -> add(lines, "fact.purchase-order", order));
         data.sites().stream().filter(site -> !site.machines().isEmpty()).forEach(site -> lines.add(machines(site)));
+        data.sites().forEach(site -> site.calls().ifPresent(calls -> lines.add(calls(site, calls))));
         data.payments().forEach(payment -> lines.add(payment(payment)));
         data.visits().forEach(visit -> lines.add(visit(visit)));
         data.changes().forEach(change -> lines.add(change(change)));
@@ -44,6 +46,13 @@ public record AgreementSheet(AgreementAnswer data, Sentences sentences) implemen
 
     private String machines(OfSite site) {
         return site.name() + ": " + String.join(", ", site.machines());
+    }
+
+    private String calls(OfSite site, Calls calls) {
+        String text = sentences.word("agreed.calls", day(calls.from()), day(calls.until()),
+                String.valueOf(calls.included()), String.valueOf(calls.used().size()), String.valueOf(calls.left()));
+        return (data.sites().size() > 1 ? site.name() + ": " + text : text)
+                + (calls.used().isEmpty() ? "" : " (" + String.join(", ", calls.used()) + ")");
     }
 
     private String payment(Payment payment) {

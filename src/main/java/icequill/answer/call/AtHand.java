@@ -47,9 +47,11 @@ public record AtHand(String site, String siteName, String customer, String custo
      * @param band in which the call is made
      * @param hours within which somebody comes; empty where nothing is promised for such hours
      * @param by when that is
+     * @param calls how many it includes in a year of its term; empty where it includes none
+     * @param callsLeft of them
      */
     public record Promise(String agreement, String plan, Optional<String> band, Optional<Integer> hours,
-            Optional<ZonedDateTime> by) {}
+            Optional<ZonedDateTime> by, Optional<Integer> calls, Optional<Integer> callsLeft) {}
 
     /**
      * Why to ask before anybody goes there.

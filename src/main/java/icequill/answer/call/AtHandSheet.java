@@ -34,6 +34,11 @@ public record AtHandSheet(AtHand data, Sentences sentences) implements Sheet {
     }
 
     private String promise(Promise promise) {
+        return response(promise) + promise.calls().map(calls -> " " + sentences.word("called.calls-left",
+                String.valueOf(promise.callsLeft().orElse(0)), String.valueOf(calls))).orElse("");
+    }
+
+    private String response(Promise promise) {
         return promise.by().map(by -> sentences.word("called.agreement", promise.agreement(), promise.plan(),
                 sentences.formats().day(by.toLocalDate()), sentences.formats().time(by.toLocalTime()),
                 String.valueOf(promise.hours().orElse(0)), promise.band().orElse("")))

@@ -1,11 +1,15 @@
 package icequill.office.agreement;
 
+import icequill.answer.agreement.AgreementList;
 import icequill.answer.agreement.AgreementSheet;
 import icequill.answer.agreement.ChangingSheet;
 import icequill.answer.agreement.EndingSheet;
+import icequill.answer.register.RenewalList;
+import icequill.answer.register.RenewalList.Todo;
 import icequill.ledger.Transaction;
 import icequill.life.agreement.AgreementEvent;
 import icequill.life.agreement.AgreementState;
+import icequill.office.RenewalOffice;
 import icequill.office.billing.PendingWrite;
 import icequill.office.care.HistoryOffice;
 import icequill.party.Language;
@@ -18,7 +22,9 @@ import icequill.shop.ShopDay;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The office that sees agreements through their lives: how they stand, and how they end. */
 public final class AgreementLifeOffice {
@@ -57,6 +63,23 @@ public final class AgreementLifeOffice {
     public Validated<AgreementSheet> show(String name) {
         return sentences().then(sentences -> HeldAgreement.of(book, name, today)
                 .then(held -> told(book, held, sentences)));
+    }
+
+    /**
+     * Agreements as they stand, by number.
+     *
+     * @param text which words they have somewhere; all for no letters
+     * @param all whether those that are over are listed too
+     */
+    public Validated<AgreementList> list(String text, boolean all) {
+        return sentences().then(sentences -> {
+            Map<String, Todo> renewals = RenewalOffice.of(book, language).upcoming(today, LocalDate.MAX).found()
+                    .stream()
+                    .flatMap(list -> list.renewals().stream())
+                    .collect(Collectors.toMap(RenewalList.Row::agreement, RenewalList.Row::next));
+            return book.read(open -> Validated
+                    .valid(new AgreementListing(book, sentences, today, renewals).of(open).with(text, all)));
+        });
     }
 
     /** Ends one by notice, or tries what that comes to: nothing is stored then. */

@@ -7,6 +7,7 @@ import icequill.agreement.SentNotice;
 import icequill.answer.agreement.AgreementAnswer;
 import icequill.answer.agreement.AgreementAnswer.AgreementChange;
 import icequill.answer.agreement.AgreementAnswer.AgreementStep;
+import icequill.answer.agreement.AgreementAnswer.Calls;
 import icequill.answer.agreement.AgreementAnswer.DueVisit;
 import icequill.answer.agreement.AgreementAnswer.KnownMachine;
 import icequill.answer.agreement.AgreementAnswer.OfSite;
@@ -33,6 +34,7 @@ import icequill.party.Site;
 import icequill.plans.AgreementAtSite;
 import icequill.render.words.Sentences;
 import icequill.request.AgreementRequest;
+import icequill.shop.AgreementsInForce;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -69,7 +71,18 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
         Set<String> last = state.request().machines(site, state.request().scope().term().lastDay());
         return new OfSite(site.id(), site.name(), List.copyOf(state.request().machines(site, today)),
                 site.machines().stream().map(machine -> new KnownMachine(machine.id(), machine.where(),
-                        last.contains(machine.id()))).toList());
+                        last.contains(machine.id()))).toList(),
+                calls(state));
+    }
+
+    /** Of the year of the term that today is in, or that is nearest to it. */
+    private Optional<Calls> calls(AgreementAtSite state) {
+        AgreementRequest request = state.request();
+        LocalDate first = request.scope().term().start();
+        LocalDate begun = today.isBefore(first) ? first : today;
+        LocalDate day = held.lastDay().filter(begun::isAfter).orElse(begun);
+        return new AgreementsInForce(held.shop()).calls(request, state.plan().tier(), state.setting().whole(), day)
+                .map(calls -> new Calls(calls.included(), calls.from(), calls.until(), calls.visits(), calls.left()));
     }
 
     private List<Payment> payments() {

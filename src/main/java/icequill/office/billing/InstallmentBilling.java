@@ -131,7 +131,7 @@ public final class InstallmentBilling {
     }
 
     /** A problem that says of which agreement it is. */
-    private static Problem of(String agreement, Problem problem) {
+    public static Problem of(String agreement, Problem problem) {
         return problem.message().contains(agreement) || !problem.place().file().isEmpty()
                 ? problem
                 : new Problem(problem.code(), new Place(agreement, 0, problem.place().path()), problem.message(),

@@ -38,6 +38,7 @@ import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.life.OpenRepairs;
 import icequill.visits.AgreementInForce;
+import icequill.visits.CountedCalls;
 import icequill.visits.PromisedResponse;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
@@ -120,7 +121,8 @@ record CallDesk(ShopBook book, ShopFolder folder, Sentences sentences, ZonedDate
         Optional<PromisedResponse> promised = found.promise();
         return new Promise(found.inForce().number(), sentences.in(found.inForce().tier().name()),
                 promised.map(promise -> sentences.in(promise.band().name())), promised.map(PromisedResponse::hours),
-                promised.map(PromisedResponse::by));
+                promised.map(PromisedResponse::by), found.inForce().calls().map(CountedCalls::included),
+                found.inForce().calls().map(CountedCalls::left));
     }
 
     private List<VisitRow> lastVisits(String site, Optional<Language> language, Problems notices) {

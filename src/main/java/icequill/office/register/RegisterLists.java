@@ -1,7 +1,6 @@
 package icequill.office.register;
 
 import icequill.answer.EntrySheet;
-import icequill.answer.register.AgreementList;
 import icequill.answer.register.ContactList;
 import icequill.answer.register.CustomerList;
 import icequill.answer.register.MachineList;
@@ -122,14 +121,6 @@ public final class RegisterLists {
         return contacts.stream().map(contact -> new ContactList.Row(kind, id, contact.name(), contact.role(),
                 contact.purposes().stream().sorted().map(ConstantKey::of).toList(), contact.telephone(),
                 contact.email()));
-    }
-
-    /** The agreements that have a text somewhere; all for no letters. */
-    public Validated<AgreementList> agreements(String text) {
-        return book.read(open -> Validated.valid(new AgreementList(open.entries().agreements().stream()
-                .map(entry -> new AgreementList.Row(entry.id(), entry.number(), entry.site(),
-                        open.entries().site(entry.site()).found().map(SiteEntry::customer)))
-                .toList()).with(text)));
     }
 
     /** The machines that have a text somewhere; all for no letters. */

@@ -57,7 +57,16 @@ record IncludedLines(Map<Integer, InvoiceLine> lines) {
         String list = sentences.formats().amount(sum(List.copyOf(lines.values()), currency));
         return new LineView.Row("", sentences.word("outcome.included"), "", "", "", list,
                 sentences.formats().amount(Amounts.zero(currency)),
-                Sentences.capitalized(sentences.word("line.included-at", byClass(sentences, currency), list)), false);
+                Sentences.capitalized(sentences.word("line.included-at", byClass(sentences, currency), list))
+                        + call(sentences),
+                false);
+    }
+
+    /** Which call of an agreement it is; nothing where it is none. */
+    private String call(Sentences sentences) {
+        return lines.values().stream().flatMap(line -> line.how().reasons().stream())
+                .filter(reason -> reason.key().equals("reason.included-call")).findFirst()
+                .map(reason -> "; " + sentences.say(reason)).orElse("");
     }
 
     private String byClass(Sentences sentences, CurrencyUnit currency) {
