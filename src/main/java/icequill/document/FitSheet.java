@@ -7,15 +7,17 @@ import icequill.party.Shop;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the shop's own records say of how soon dirt stops machines, for the owner.
  *
- * @param table the name of the table that the records stood in
+ * @param table the name of the table that the records stood in; empty where they are those of the book
  * @param notes how the table was read
  * @param settings lines to put into pricing/forecast.yaml; empty where the owner's settings stay
  */
-public record FitSheet(LocalDate date, Shop shop, Language language, PaperSize size, String table, List<Plot> plots,
+public record FitSheet(LocalDate date, Shop shop, Language language, PaperSize size, Optional<String> table,
+        List<Plot> plots,
         List<Phrase> notes, List<String> settings) implements Paper {
 
     /**

@@ -5,9 +5,6 @@ import icequill.answer.HindsightAssembly;
 import icequill.answer.NewerSite;
 import icequill.answer.YearSpan;
 import icequill.forecast.inputs.ForecastRates;
-import icequill.ledger.Reading;
-import icequill.ledger.entries.CustomerEntry;
-import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.outlook.SideWork;
 import icequill.outlook.SiteYear;
@@ -26,7 +23,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,20 +46,8 @@ public final class HindsightOffice {
      * @param until the day after the last
      */
     public Validated<Hindsight> year(LocalDate until) {
-        return book.read(HindsightOffice::visits).then(visits -> book
+        return book.read(StandingVisits::bySite).then(visits -> book
                 .together(held -> hindsight(BookForms.shop(held), visits, until)));
-    }
-
-    /** The visits that stand, by site and day; without those of customers who were forgotten. */
-    private static Validated<Map<String, List<VisitEntry>>> visits(Reading open) {
-        Map<String, List<VisitEntry>> visits = new LinkedHashMap<>();
-        List<String> forgotten = open.entries().customers().stream()
-                .filter(customer -> customer.forgotten().isPresent()).map(CustomerEntry::id)
-                .flatMap(customer -> open.entries().sitesOf(customer).stream()).map(SiteEntry::id).toList();
-        open.entries().visits().stream().filter(visit -> !forgotten.contains(visit.site()))
-                .filter(visit -> open.entries().withdrawal(visit.id()).isEmpty())
-                .forEach(visit -> visits.computeIfAbsent(visit.site(), site -> new ArrayList<>()).add(visit));
-        return Validated.valid(visits);
     }
 
     private static Validated<Hindsight> hindsight(ShopFolder shop, Map<String, List<VisitEntry>> recorded,
@@ -110,7 +94,6 @@ public final class HindsightOffice {
                 .map(first -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "the book has less than a year: its first visit was on " + first + ", after " + begins,
                         "from " + first.plusYears(1) + " on, or with --date " + first.plusYears(1)))
-                .orElseGet(() -> new Problem(Code.MISSING, Place.NOWHERE,
-                        "the book has no visits to look back on", "visits are recorded by: icequill visit add FILE"));
+                .orElse(StandingVisits.NONE);
     }
 }

@@ -10,6 +10,7 @@ import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
 import icequill.files.form.RunsReader;
+import icequill.ledger.entries.VisitEntry;
 import icequill.office.billing.InvoicedPayments;
 import icequill.office.writing.PaperWriter;
 import icequill.outlook.ComparisonAssembly;
@@ -17,13 +18,17 @@ import icequill.outlook.FitAssembly;
 import icequill.outlook.LookAhead;
 import icequill.outlook.OwnersAssembly;
 import icequill.outlook.RecordedRuns;
+import icequill.outlook.SideWork;
 import icequill.outlook.SiteForecast;
+import icequill.outlook.SiteRecords;
 import icequill.papers.AgreementAssembly;
 import icequill.papers.InstallmentAssembly;
+import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.plans.PlanContext;
 import icequill.plans.RenewalAssembly;
 import icequill.plans.WholeAgreement;
+import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.PaperOptions;
@@ -35,6 +40,7 @@ import icequill.shop.PlanLoader;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -160,19 +166,50 @@ public final class PlanOffice {
     /** Fits how soon dirt stops machines to a table of the shop's own records, and writes a sheet of it into papers/. */
     public Validated<FitResult> fit(Path file, PaperOptions options) {
         ShopFolder shop = BookForms.shop(book);
+        String name = String.valueOf(file.getFileName());
+        return sound(shop).then(found -> RunsReader.read(file, shop.siteKinds())
+                .map(runs -> new FitAssembly(found, new FitAssembly.InTable(name),
+                        new RecordedRuns(runs, shop.forecast(options.date())))))
+                .then(assembly -> written(assembly, "fit-" + name.replaceFirst("[.][A-Za-z]+$", ""), options));
+    }
+
+    /** The same to the visits of the book: each cleaning begins a run, each call for dirt and each cleaning ends one. */
+    public Validated<FitResult> fitBook(PaperOptions options) {
+        return book.read(StandingVisits::bySite).then(visits -> book.together(held -> {
+            ShopFolder shop = BookForms.shop(held);
+            List<SiteRecords> sites = visits.entrySet().stream()
+                    .flatMap(site -> records(shop, site.getKey(), site.getValue(), options.date()).stream()).toList();
+            return sound(shop).then(found -> sites.isEmpty()
+                    ? Validated.invalid(StandingVisits.NONE)
+                    : Validated.valid(new FitAssembly(found, FitAssembly.InBook.of(sites), new RecordedRuns(
+                            sites.stream().flatMap(site -> site.runs().stream()).toList(),
+                            shop.forecast(options.date())))));
+        })).then(assembly -> written(assembly, "fit-book", options));
+    }
+
+    private static Optional<SiteRecords> records(ShopFolder shop, String id, List<VisitEntry> visits, LocalDate day) {
+        return shop.site(id, Place.NOWHERE).flatMap(site -> shop.forecast(day).flatMap(rates -> shop.schedule()
+                .map(schedule -> new SiteRecords(site,
+                        visits.stream().flatMap(entry -> shop.contents().visit(BookForms.form(entry)).stream())
+                                .toList(),
+                        new SideWork(rates.at(site.kind()), schedule), day))))
+                .filter(records -> !records.visits().isEmpty());
+    }
+
+    /** The shop, or what is wrong with its files. */
+    private static Validated<Shop> sound(ShopFolder folder) {
         Problems problems = new Problems();
-        problems.addAll(shop.problems());
-        return problems.or(() -> shop.shop().orElseThrow())
-                .then(found -> RunsReader.read(file, shop.siteKinds())
-                        .map(runs -> new FitAssembly(found, String.valueOf(file.getFileName()),
-                                new RecordedRuns(runs, shop.forecast(options.date())))))
-                .then(assembly -> assembly.fits().then(fits -> {
-                    FitSheet sheet = assembly.sheet(options, fits);
-                    String stem = "fit-" + file.getFileName().toString().replaceFirst("[.][A-Za-z]+$", "");
-                    return desk.write(sheet, stem, options.extras())
-                            .map(files -> new FitResult(WrittenPaper.of(files, sheet, sheet.table(), List.of()),
-                                    sheet, fits));
-                }));
+        problems.addAll(folder.problems());
+        return problems.or(() -> folder.shop().orElseThrow());
+    }
+
+    private Validated<FitResult> written(FitAssembly assembly, String stem, PaperOptions options) {
+        return assembly.fits().then(fits -> {
+            FitSheet sheet = assembly.sheet(options, fits);
+            return desk.write(sheet, stem, options.extras())
+                    .map(files -> new FitResult(WrittenPaper.of(files, sheet, sheet.table().orElse("book"), List.of()),
+                            sheet, fits));
+        });
     }
 
     private Validated<WholeAgreement> agreementOf(ShopFolder shop, FormName name, PaperOptions options) {

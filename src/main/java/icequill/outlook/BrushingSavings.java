@@ -64,7 +64,7 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
                 .map(machine -> new SiteHistory.Care(new Visit.Named(machine.id(), request.place()), Optional.empty(),
                         request.lastBrushed(), Optional.empty()))
                 .toList(), Optional.empty(), ForecastRates.Assumed.NOTHING,
-                Optional.empty());
+                Optional.empty(), Optional.empty());
         return new SiteRisks(site.only(ids), expected.at(site.kind()), history, Optional.empty(), day, day);
     }
 

@@ -2,6 +2,7 @@ package icequill.outlook;
 
 import icequill.forecast.Tally;
 import icequill.forecast.charges.MixedDistribution;
+import icequill.forecast.inputs.SiteVisits;
 import icequill.forecast.stops.CountDistribution;
 import icequill.plans.EstimateLevels;
 import icequill.request.CallHistory;
@@ -44,7 +45,13 @@ public record EstimateWeights(SiteForecast forecast) {
         });
     }
 
+    /** As somebody counted them; otherwise as the shop's own visits have them. */
     private Optional<Integer> had() {
+        return told().or(() -> forecast.hand().history().book().flatMap(SiteVisits::callsOfYear));
+    }
+
+    /** Empty where nobody counted. */
+    Optional<Integer> told() {
         return forecast.hand().request().calls().flatMap(CallHistory::lastYear);
     }
 

@@ -21,8 +21,11 @@ import icequill.party.Shop;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.PaperOptions;
+import icequill.work.Visit;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -30,7 +33,31 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Fits the clocks of both sides to recorded runs, at all sites together and at each kind of site. */
-public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
+public record FitAssembly(Shop shop, Source source, RecordedRuns recorded) {
+
+    /** Where the records stand. */
+    public sealed interface Source {}
+
+    /** A table, by its name. */
+    public record InTable(String name) implements Source {}
+
+    /**
+     * The visits of the shop's book.
+     *
+     * @param since the day of the first
+     * @param unknown calls of which nobody knows what for, or at which machine
+     */
+    public record InBook(int sites, int visits, LocalDate since, int calls, int unknown) implements Source {
+
+        /** Of sites, at least one of which had a visit. */
+        public static InBook of(List<SiteRecords> sites) {
+            return new InBook(sites.size(), sites.stream().mapToInt(site -> site.visits().size()).sum(),
+                    sites.stream().flatMap(site -> site.visits().stream()).map(Visit::day)
+                            .min(Comparator.naturalOrder()).orElseThrow(),
+                    (int) sites.stream().flatMap(SiteRecords::calls).count(),
+                    sites.stream().mapToInt(SiteRecords::callsUnknown).sum());
+        }
+    }
 
     private static final int DIGITS = 2;
     private static final int CURVE = 40;
@@ -76,13 +103,19 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
     }
 
     public FitSheet sheet(PaperOptions options, List<SideFit> fits) {
-        return new FitSheet(options.date(), shop, options.language().orElse(shop.language()), shop.paper(), table,
+        return new FitSheet(options.date(), shop, options.language().orElse(shop.language()), shop.paper(),
+                source instanceof InTable(String name) ? Optional.of(name) : Optional.empty(),
                 fits.stream().map(FitAssembly::plot).toList(), notes(), FitSettings.of(fits));
     }
 
-    /** How the table was read. */
+    /** How the records were read. */
     private List<Phrase> notes() {
         List<Phrase> notes = new ArrayList<>();
+        if (source instanceof InBook book) {
+            notes.add(Phrase.of("fit.from-book", Fact.number(book.visits(), "visit"), Fact.number(book.sites(), ""),
+                    new Fact.Day(book.since()), Fact.number(book.calls(), "call"),
+                    Fact.number(book.unknown(), "")));
+        }
         if (recorded.isScaled()) {
             notes.add(Phrase.of("fit.scaled"));
         }
@@ -92,7 +125,9 @@ public record FitAssembly(Shop shop, String table, RecordedRuns recorded) {
         if (recorded.hasSeasons()) {
             notes.add(Phrase.of("fit.seasons-set"));
         }
-        notes.add(Phrase.of("fit.random-season"));
+        if (source instanceof InTable) {
+            notes.add(Phrase.of("fit.random-season"));
+        }
         if (recorded.leftOut() > 0) {
             notes.add(Phrase.of("fit.left-out", Fact.number(recorded.leftOut(), "run")));
         }

@@ -29,10 +29,12 @@ record InputsAssembly(SiteForecast forecast) {
     List<Input> all() {
         ForecastRates rates = forecast.rates();
         List<Input> inputs = new ArrayList<>();
-        new EstimateWeights(forecast).record().ifPresent(found -> inputs.add(new Input(
-                lastYear(found),
-                forecast.hand().history().visits().map(visits -> origin(Origin.visits(visits)))
-                        .orElseGet(() -> origin(Origin.CUSTOMER)))));
+        EstimateWeights weights = new EstimateWeights(forecast);
+        weights.record().ifPresent(found -> inputs.add(new Input(lastYear(found), weights.told().isPresent()
+                ? forecast.hand().history().visits().map(visits -> origin(Origin.visits(visits)))
+                        .orElseGet(() -> origin(Origin.CUSTOMER))
+                : BookInputs.origin(forecast.hand().history().book().orElseThrow()))));
+        forecast.hand().history().book().ifPresent(book -> inputs.add(BookInputs.calls(book)));
         inputs.add(new Input(Phrase.of(forecast.risks().hasCondensers() ? "outlook.in.call" : "outlook.in.call-water",
                 new Fact.Amount(forecast.meanCall())),
                 Phrase.of("outlook.origin.prices")));
@@ -105,7 +107,7 @@ record InputsAssembly(SiteForecast forecast) {
     private List<Input> since() {
         List<SiteRisks.Since> all = forecast.risks().since();
         if (all.size() <= MOST_BY_NAME) {
-            return all.stream().map(this::since).toList();
+            return all.stream().flatMap(since -> Stream.concat(Stream.of(since(since)), booked(since))).toList();
         }
         List<SiteRisks.Since> known = all.stream().filter(since -> since.cleaned().isPresent()).toList();
         if (known.isEmpty()) {
@@ -113,7 +115,13 @@ record InputsAssembly(SiteForecast forecast) {
                     origin(Origin.ESTIMATE)));
         }
         return List.of(new Input(Phrase.of("outlook.in.since-known", Fact.number(known.size(), ""),
-                Fact.number(all.size(), ""), months()), origin(Origin.CUSTOMER)));
+                Fact.number(all.size(), ""), months()), origin(known.stream().anyMatch(SiteRisks.Since::isTold))));
+    }
+
+    /** As somebody told us, or by our own visits. */
+    private Phrase origin(boolean isTold) {
+        return forecast.hand().history().book().filter(book -> !isTold).map(BookInputs::origin)
+                .orElseGet(() -> origin(Origin.CUSTOMER));
     }
 
     /** Whether dirt of which nobody knows since when it gathers is younger than is taken, as the machine is. */
@@ -127,9 +135,22 @@ record InputsAssembly(SiteForecast forecast) {
         Optional<LocalDate> cleaned = since.cleaned();
         return cleaned
                 .map(day -> new Input(Phrase.of("outlook.in.since", where, new Fact.Day(day)),
-                        Phrase.of("outlook.origin.told")))
+                        origin(since.isTold())))
                 .orElseGet(() -> new Input(Phrase.of("outlook.in.since-unknown", where, months()),
                         origin(Origin.ESTIMATE)));
+    }
+
+    /** What our own visits say of it that differs from that: another cleaning, a brushing that came by itself. */
+    private Stream<Input> booked(SiteRisks.Since since) {
+        Fact where = where(since.machine());
+        Optional<LocalDate> cleaned = forecast.risks().booked(since.machine(), Cause.WATER);
+        Stream<Phrase> said = Stream.concat(
+                cleaned.filter(day -> !since.cleaned().equals(Optional.of(day)))
+                        .map(day -> Phrase.of("outlook.in.booked", where, new Fact.Day(day))).stream(),
+                forecast.risks().booked(since.machine(), Cause.CONDENSER)
+                        .filter(day -> !cleaned.equals(Optional.of(day)))
+                        .map(day -> Phrase.of("outlook.in.brushed", where, new Fact.Day(day))).stream());
+        return said.map(phrase -> new Input(phrase, origin(false)));
     }
 
     private Fact months() {

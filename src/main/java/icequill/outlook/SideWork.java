@@ -2,9 +2,12 @@ package icequill.outlook;
 
 import icequill.forecast.Cause;
 import icequill.forecast.inputs.ForecastRates;
+import icequill.forecast.inputs.SiteVisits;
 import icequill.party.Machine;
 import icequill.party.Site;
 import icequill.rates.RateSchedule;
+import icequill.work.Attendance;
+import icequill.work.CallSide;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
 import icequill.work.Task;
@@ -14,6 +17,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Which side of a machine a recorded visit worked on, by the tasks and parts that were written down. */
 public record SideWork(ForecastRates rates, RateSchedule schedule) {
@@ -25,14 +29,32 @@ public record SideWork(ForecastRates rates, RateSchedule schedule) {
      * nothing is. Who forgot to write down that a machine was started again has cleaned it all the same.
      */
     boolean cleans(Visit visit, Machine machine, Cause side) {
+        List<String> needed = needed(visit, machine, side);
+        return !needed.isEmpty() && done(visit, machine).containsAll(needed);
+    }
+
+    /** The visits that did, in the order in which they are given; none before the machine was put in. */
+    List<SiteVisits.Cleaned> cleanings(List<Visit> visits, Machine machine, Cause side) {
+        return visits.stream().filter(visit -> machine.installed().filter(visit.day()::isBefore).isEmpty())
+                .filter(visit -> cleans(visit, machine, side))
+                .map(visit -> new SiteVisits.Cleaned(visit.day(), visit.call().isPresent(), visit.id(),
+                        needed(visit, machine, side),
+                        visit.people().stream().map(Attendance::person).distinct().toList()))
+                .toList();
+    }
+
+    /** The tasks by which that is seen. */
+    private List<String> needed(Visit visit, Machine machine, Cause side) {
         List<Task> resets = schedule.tasks().at(visit.day()).orElse(List.of()).stream()
                 .filter(task -> resets(side).contains(task.id()) && task.suits(machine)).toList();
         List<Task> poured = resets.stream().filter(task -> !task.doses().isEmpty()).toList();
-        List<String> needed = (poured.isEmpty() ? resets : poured).stream().map(Task::id).toList();
-        List<String> done = visit.findings().stream().filter(finding -> finding.machine().equals(machine.id()))
+        return (poured.isEmpty() ? resets : poured).stream().map(Task::id).toList();
+    }
+
+    private static List<String> done(Visit visit, Machine machine) {
+        return visit.findings().stream().filter(finding -> finding.machine().equals(machine.id()))
                 .flatMap(finding -> finding.tasks().stream()).filter(task -> task.outcome().isDone())
                 .map(Finding.TaskDone::task).toList();
-        return !needed.isEmpty() && done.containsAll(needed);
     }
 
     private List<String> resets(Cause side) {
@@ -43,15 +65,33 @@ public record SideWork(ForecastRates rates, RateSchedule schedule) {
         };
     }
 
-    /** What a call was for: the one side that it cleaned, or a fault where it cleaned none and put a part in; otherwise nobody knows. */
+    /**
+     * What a call was for: the one side that was written down; where none was, the one that it cleaned, or a fault where it cleaned none
+     * and put a part in. Otherwise nobody knows.
+     */
     public Optional<Cause> cause(Visit call, Site site) {
+        Set<Cause> said = call.findings().stream().flatMap(finding -> finding.side().stream()).map(SideWork::cause)
+                .collect(Collectors.toSet());
+        Set<Cause> signs = said.isEmpty() ? signs(call, site) : said;
+        return signs.size() == 1 ? signs.stream().findFirst() : Optional.empty();
+    }
+
+    static Cause cause(CallSide side) {
+        return switch (side) {
+        case CONDENSER -> Cause.CONDENSER;
+        case WATER -> Cause.WATER;
+        case OTHER -> Cause.RANDOM;
+        };
+    }
+
+    private Set<Cause> signs(Visit call, Site site) {
         Set<Cause> signs = EnumSet.noneOf(Cause.class);
         SIDES.stream().filter(side -> site.machines().stream().anyMatch(machine -> cleans(call, machine, side)))
                 .forEach(signs::add);
         if (call.lines().stream().anyMatch(line -> isPart(line, call))) {
             signs.add(Cause.RANDOM);
         }
-        return signs.size() == 1 ? signs.stream().findFirst() : Optional.empty();
+        return signs;
     }
 
     private boolean isPart(VisitLine line, Visit visit) {

@@ -77,9 +77,7 @@ public record SiteYear(Site site, List<Visit> visits, SideWork work, LocalDate b
     }
 
     private SideCare care(SiteRisks risks, Machine machine, Cause side) {
-        return SideCare.of(risks.rates(), risks.pace(side), machine, side, begins, visits.stream()
-                .filter(visit -> machine.installed().filter(visit.day()::isBefore).isEmpty())
-                .filter(visit -> work.cleans(visit, machine, side))
-                .map(visit -> new SideCare.Cleaning(visit.day(), visit.call().isPresent())).toList());
+        return SideCare.of(risks.rates(), risks.pace(side), machine, side, begins,
+                work.cleanings(visits, machine, side).stream().map(SideCare.Cleaning::of).toList());
     }
 }

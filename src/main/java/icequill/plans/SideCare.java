@@ -2,6 +2,7 @@ package icequill.plans;
 
 import icequill.forecast.Cause;
 import icequill.forecast.inputs.ForecastRates;
+import icequill.forecast.inputs.SiteVisits;
 import icequill.forecast.stops.CleaningSchedule;
 import icequill.forecast.stops.Pace;
 import icequill.party.Machine;
@@ -26,7 +27,13 @@ public record SideCare(List<Cleaning> cleanings, LocalDate begins, Optional<Loca
     private static final double YEAR = 12;
 
     /** A cleaning; a call's leaves no dirt. */
-    public record Cleaning(LocalDate day, boolean isCall) {}
+    public record Cleaning(LocalDate day, boolean isCall) {
+
+        /** One of the shop's own visits. */
+        public static Cleaning of(SiteVisits.Cleaned cleaned) {
+            return new Cleaning(cleaned.day(), cleaned.isCall());
+        }
+    }
 
     public SideCare {
         cleanings = List.copyOf(cleanings);

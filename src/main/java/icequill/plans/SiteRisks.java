@@ -13,6 +13,7 @@ import icequill.forecast.inputs.FoulingEstimate;
 import icequill.forecast.inputs.Origin;
 import icequill.forecast.inputs.SiteFactors;
 import icequill.forecast.inputs.SiteHistory;
+import icequill.forecast.inputs.SiteVisits;
 import icequill.forecast.stops.CleaningSchedule;
 import icequill.forecast.stops.FoulingLife;
 import icequill.forecast.stops.MachineRisk;
@@ -30,9 +31,11 @@ import icequill.problem.Validated;
 import icequill.request.Survey;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * How likely the machines of a site are to stop, from what is expected of any machine and what is known of these.
@@ -51,8 +54,9 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
      *
      * @param cleaned empty when nobody knows
      * @param brushed empty when nobody knows, and for machines without a condenser to brush
+     * @param isTold whether somebody said when it was cleaned; otherwise the shop's own visits do
      */
-    public record Since(Machine machine, Optional<LocalDate> cleaned, Optional<LocalDate> brushed) {}
+    public record Since(Machine machine, Optional<LocalDate> cleaned, Optional<LocalDate> brushed, boolean isTold) {}
 
     /**
      * All that is wrong with the history.
@@ -93,11 +97,21 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
     public List<Since> since() {
         return site.machines().stream().map(machine -> {
             Optional<SiteHistory.Care> care = history.of(machine.id());
-            Optional<LocalDate> cleaned = care.flatMap(SiteHistory.Care::cleaned).or(() -> surveyed(machine));
-            Optional<LocalDate> brushed = care.flatMap(SiteHistory.Care::brushed).or(() -> cleaned)
-                    .filter(date -> isBrushed(machine));
-            return new Since(machine, cleaned, brushed);
+            Optional<LocalDate> told = care.flatMap(SiteHistory.Care::cleaned).or(() -> surveyed(machine));
+            Optional<LocalDate> brushed = care.flatMap(SiteHistory.Care::brushed)
+                    .or(() -> later(told, booked(machine, Cause.CONDENSER))).filter(date -> isBrushed(machine));
+            return new Since(machine, told.or(() -> booked(machine, Cause.WATER)), brushed, told.isPresent());
         }).toList();
+    }
+
+    /** When the shop's own visits cleaned a side last; empty where none did. */
+    public Optional<LocalDate> booked(Machine machine, Cause side) {
+        return history.book().flatMap(book -> book.of(machine.id())).flatMap(care -> care.last(side))
+                .map(SiteVisits.Cleaned::day);
+    }
+
+    private static Optional<LocalDate> later(Optional<LocalDate> one, Optional<LocalDate> other) {
+        return Stream.concat(one.stream(), other.stream()).max(Comparator.naturalOrder());
     }
 
     private Optional<LocalDate> surveyed(Machine machine) {
@@ -166,11 +180,14 @@ public record SiteRisks(Site site, ForecastRates rates, SiteHistory history, Opt
                 used.origin().kind() == Origin.Kind.ESTIMATE ? Provenance.FROM_MEMORY : Provenance.OWN);
     }
 
-    /** What is known of a side of a machine. */
+    /** What is known of a side of a machine: where the shop's own visits cleaned it last, all that they did to it. */
     public SideCare care(Since since, Cause side) {
-        return SideCare.of(rates, pace(side), since.machine(), side, day.minusYears(1),
-                (side == Cause.CONDENSER ? since.brushed() : since.cleaned()).stream()
-                        .map(date -> new SideCare.Cleaning(date, false)).toList());
+        Optional<LocalDate> last = side == Cause.CONDENSER ? since.brushed() : since.cleaned();
+        List<SideCare.Cleaning> cleanings = last.equals(booked(since.machine(), side))
+                ? history.book().flatMap(book -> book.of(since.machine().id())).stream()
+                        .flatMap(care -> care.of(side).stream()).map(SideCare.Cleaning::of).toList()
+                : last.stream().map(date -> new SideCare.Cleaning(date, false)).toList();
+        return SideCare.of(rates, pace(side), since.machine(), side, day.minusYears(1), cleanings);
     }
 
     /** How the months of a year count for a cause. */

@@ -96,6 +96,19 @@ public final class BookForms implements FormSource {
     }
 
     @Override
+    public Validated<List<Form>> visitsAt(String site) {
+        return asked("a visit at site \"" + site + "\"", reading -> Validated.valid(
+                visits(reading.entries().visitsAt(site), visit -> reading.entries().withdrawal(visit).isPresent())),
+                List.of());
+    }
+
+    /** Those that were done, stand, and are known. */
+    static List<Form> visits(List<VisitEntry> visits, Predicate<String> isWithdrawn) {
+        return visits.stream().filter(visit -> !visit.isPlanned() && !visit.isForgotten())
+                .filter(visit -> !isWithdrawn.test(visit.id())).map(BookForms::form).toList();
+    }
+
+    @Override
     public Validated<AgreementSteps> stepsOf(String agreement) {
         return asked("what happened to agreement " + agreement, reading -> Validated.valid(steps(reading, agreement)),
                 new AgreementSteps(agreement, List.of()));

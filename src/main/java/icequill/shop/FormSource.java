@@ -32,6 +32,9 @@ public interface FormSource {
     /** Of one site, by id. */
     Validated<List<Form>> agreementsAt(String site);
 
+    /** Visits that were done at a site and stand, by its id; those of a customer who was forgotten are not known any more. */
+    Validated<List<Form>> visitsAt(String site);
+
     /** What happened to an agreement since it was accepted, by its number. */
     Validated<AgreementSteps> stepsOf(String agreement);
 

@@ -90,6 +90,13 @@ public record PastForms(PastEntries then, Reading open, Instant issued) implemen
                 BookForms.overSeveral(agreements().toList(), site)).distinct().map(BookForms::form).toList());
     }
 
+    /** One that was withdrawn later stood then. */
+    @Override
+    public Validated<List<Form>> visitsAt(String site) {
+        return Validated.valid(BookForms.visits(then.visitsAt(site), visit -> open.entries().withdrawal(visit)
+                .filter(gone -> gone.at().isBefore(issued)).isPresent()));
+    }
+
     @Override
     public Validated<AgreementSteps> stepsOf(String agreement) {
         return Validated.valid(new AgreementSteps(agreement,

@@ -3,6 +3,9 @@ package icequill.shop;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.forecast.inputs.SiteHistory;
+import icequill.forecast.inputs.SiteVisits;
+import icequill.outlook.SideWork;
+import icequill.outlook.SiteRecords;
 import icequill.party.Site;
 import icequill.plans.PlanContext;
 import icequill.plans.PlanSetting;
@@ -41,12 +44,20 @@ public record PlanLoader(ShopFolder folder) {
         if (setting.isEmpty() || !folder.problems().isEmpty()) {
             return Optional.empty();
         }
-        SiteHistory history = folder.contents().history(form).orElse(SiteHistory.UNKNOWN);
+        SiteHistory history = folder.contents().history(form).orElse(SiteHistory.UNKNOWN)
+                .with(visits(setting.get().whole(), day));
         TierPricing pricing = new TierPricing(folder.forecast(day)
                 .map(rates -> new ReserveAhead(rates, history, request.orElseThrow().survey(), day)));
         Optional<PlanContext> hand = problems
                 .take(PlanContext.of(setting.get(), request.orElseThrow(), history, pricing));
         return hand.filter(priced -> problems.isEmpty());
+    }
+
+    /** What the book's own visits say of a site; empty where there were none, or nothing is expected of machines. */
+    Optional<SiteVisits> visits(Site site, LocalDate day) {
+        return folder.forecast(day).flatMap(rates -> folder.schedule()
+                .flatMap(schedule -> new SiteRecords(site, folder.visitsAt(site.id()),
+                        new SideWork(rates.at(site.kind()), schedule), day).known()));
     }
 
     /**

@@ -233,6 +233,12 @@ public final class ShopFolder {
         return finder.agreementsAt(site);
     }
 
+    /** The visits that the book has of a site, but those that were withdrawn; those handed over are no records. */
+    List<Visit> visitsAt(String site) {
+        return problems.take(book.visitsAt(site)).orElse(List.of()).stream()
+                .flatMap(form -> contents().visit(form).stream()).toList();
+    }
+
     /** What was sold ahead at a site and billed, the oldest first. */
     List<SoldAhead> soldAhead(String site) {
         return problems.take(book.soldAhead(site)).orElse(List.of());

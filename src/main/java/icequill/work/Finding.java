@@ -8,13 +8,14 @@ import java.util.Optional;
 /**
  * What was found and done at one machine.
  *
+ * @param side for which the customer called; empty where nobody wrote it down
  * @param tasks done, by id
  * @param settled what earlier visits recommended and is done now, or not needed any more
  * @param confirmed that readings which contradict labels or limits are right, and what was done about it
  * @param chemicals whose use was written down, in order; others are known by the doses of the tasks
  */
 public record Finding(String machine, Optional<String> complaint, Optional<String> cause, Optional<String> correction,
-        List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations,
+        Optional<CallSide> side, List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations,
         List<Settled> settled, List<ChemicalUse> chemicals, Optional<String> confirmed, Place place) {
 
     public Finding {
@@ -28,7 +29,8 @@ public record Finding(String machine, Optional<String> complaint, Optional<Strin
     /** One without notes on chemicals. */
     public Finding(String machine, Optional<String> complaint, Optional<String> cause, Optional<String> correction,
             List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations, Place place) {
-        this(machine, complaint, cause, correction, tasks, readings, recommendations, List.of(), List.of(),
+        this(machine, complaint, cause, correction, Optional.empty(), tasks, readings, recommendations, List.of(),
+                List.of(),
                 Optional.empty(), place);
     }
 

@@ -293,7 +293,8 @@ public record PlanFixture(Invoice like, int lines) {
                 List.of(Phrase.of("fit.too-few", Fact.number(5, ""))), List.of(), List.of());
         List<FitSheet.Plot> plots = new ArrayList<>(Collections.nCopies(lines, few));
         plots.add(found);
-        return new FitSheet(LocalDate.of(2026, 1, 15), like.shop(), like.language(), like.size(), "runs <1>.csv",
+        return new FitSheet(LocalDate.of(2026, 1, 15), like.shop(), like.language(), like.size(),
+                Optional.of("runs <1>.csv"),
                 plots, List.of(Phrase.of("fit.scaled"), Phrase.of("fit.restarts"),
                         Phrase.of("fit.left-out", Fact.number(2, "run"))),
                 List.of("water:", "  usual: {by6: 2.10, by12: 9.25}"));

@@ -13,6 +13,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /**
@@ -26,6 +27,7 @@ import javax.money.MonetaryAmount;
  * @param callsThatClean percent of the calls for dirt whose work cleans
  * @param sitesDiffer percent by which sites differ from each other
  * @param laterYears percent by which prices rise in a year, and what money of a later year is worth less
+ * @param recorded what the shop's own visits say; missing where there were none
  * @param calls kinds of calls, by way of care
  * @param iceUsed percent of what the machines make
  * @param hoursDown that a stop lasts
@@ -34,7 +36,8 @@ import javax.money.MonetaryAmount;
  */
 public record ForecastInputs(Guess randomFaults, Dirt condenser, Dirt water, Map<String, Speed> siteFactors,
         Map<String, List<BigDecimal>> seasons, Restores restores, BigDecimal callsThatClean, Guess sitesDiffer,
-        LaterYears laterYears, List<MachineAge> machines, Map<String, List<CallKind>> calls, Guess iceUsed,
+        LaterYears laterYears, List<MachineAge> machines, Optional<RecordedCare> recorded,
+        Map<String, List<CallKind>> calls, Guess iceUsed,
         Known electricity, Bag bag, BigDecimal hoursDown, Known newMachine, Lives lives, BigDecimal interest) {
 
     /** A value with the range in which it is believed to lie, and who says so. */
@@ -98,6 +101,7 @@ public record ForecastInputs(Guess randomFaults, Dirt condenser, Dirt water, Map
                 rates.callsThatClean().value(), Guess.of(rates.sitesDiffer()),
                 new LaterYears(rates.later().prices().value(), rates.later().money().value()),
                 forecast.risks().since().stream().map(since -> MachineAge.of(forecast, since)).toList(),
+                forecast.hand().history().book().map(RecordedCare::of),
                 calls(forecast), Guess.of(beside.iceUsed()), Known.of(beside.electricity()),
                 new Bag(beside.bag().price(), beside.bag().pounds(), said(beside.bag().origin())),
                 beside.hoursDown(), Known.of(beside.machine()),

@@ -87,7 +87,7 @@ public record VisitTelling(Optional<Site> site, Sentences sentences) {
         return new ToldMachine(id,
                 site.flatMap(where -> where.machine(id)).map(machine -> new MachineName(machine, sentences).text())
                         .orElse(id),
-                finding.complaint(), finding.cause(), finding.correction(), tasks(kept, finding, true),
+                finding.complaint(), finding.cause(), finding.correction(), finding.side(), tasks(kept, finding, true),
                 Stream.concat(tasks(kept, finding, false).stream(), declined(kept, visit, id)).toList(),
                 finding.readings(), parts(kept, visit, line -> line.machine().filter(id::equals).isPresent()),
                 finding.recommendations());

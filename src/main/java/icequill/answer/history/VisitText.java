@@ -58,6 +58,8 @@ final class VisitText {
         machine.complaint().ifPresent(
                 text -> add(lines, 2, visit.call().isPresent() ? "machine.complaint" : "machine.reason", text));
         machine.cause().ifPresent(text -> add(lines, 2, "machine.cause", text));
+        machine.side().ifPresent(side -> add(lines, 2, "machine.side",
+                sentences.word("call-side." + ConstantKey.of(side))));
         machine.correction().ifPresent(text -> add(lines, 2, "machine.correction", text));
         addAll(lines, 2, visit.state() == VisitState.PLANNED ? "history.to-do" : "machine.tasks", machine.tasks());
         addAll(lines, 2, parts(visit), machine.parts());

@@ -9,11 +9,14 @@ import icequill.problem.Validated;
 import icequill.request.PaperOptions;
 import icequill.shop.FormName;
 import java.time.Clock;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
 /** Fits how soon dirt stops machines to the shop's own records. */
-@Command(name = "fit", mixinStandardHelpOptions = true, description = "Fits how soon dirt stops machines to a table of your own records (columns machine, kind, side, from, until, ended), prints lines for pricing/forecast.yaml, and writes a plot as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+@Command(name = "fit", mixinStandardHelpOptions = true, description = "Fits how soon dirt stops machines to the visits of your book, or to a table of other records (columns machine, kind, side, from, until, ended), prints lines for pricing/forecast.yaml, and writes a plot as PDF into the shop folder's papers/.", footerHeading = "%nExamples:%n", footer = {
+        "  icequill fit",
         "  icequill fit runs.csv",
         "  icequill fit runs.csv --json",
         "", "One line a run, from a cleaning or brushing on:",
@@ -26,8 +29,11 @@ import picocli.CommandLine.Parameters;
         "worse (yeast, heat, grease, hard-water: what makes dirt work faster there)."})
 public final class FitCommand extends PaperCommand {
 
-    @Parameters(paramLabel = "FILE", description = "The table of your records.")
-    private String table = "";
+    /** Whence the shop folder is looked for where there is no table. */
+    private static final String HERE = ".";
+
+    @Parameters(arity = "0..1", paramLabel = "FILE", description = "The table of your records. Default: the visits of the book.")
+    private @Nullable String table;
 
     public FitCommand(Clock clock) {
         super(clock);
@@ -35,13 +41,13 @@ public final class FitCommand extends PaperCommand {
 
     @Override
     protected String named() {
-        return table;
+        return Objects.requireNonNullElse(table, HERE);
     }
 
     @Override
     public Integer call() {
         Printout printout = printout();
-        return printout.show(office().plans().fit(file(), paperOptions()), result -> print(result, printout));
+        return printout.show(fit(office(), paperOptions()), result -> print(result, printout));
     }
 
     private static void print(FitResult result, Printout printout) {
@@ -55,6 +61,10 @@ public final class FitCommand extends PaperCommand {
 
     @Override
     public Validated<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
-        return office.plans().fit(file(), options).map(FitResult::paper);
+        return fit(office, options).map(FitResult::paper);
+    }
+
+    private Validated<FitResult> fit(Office office, PaperOptions options) {
+        return table == null ? office.plans().fitBook(options) : office.plans().fit(file(), options);
     }
 }

@@ -10,6 +10,7 @@ import icequill.forecast.inputs.SiteHistory;
 import icequill.money.Amounts;
 import icequill.party.Shop;
 import icequill.work.Visit;
+import java.util.Optional;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 
@@ -31,7 +32,7 @@ public final class SiteHistoryReader {
                         fields.integer("visits").filter(visits -> visits >= 0),
                         fields.child("assume").map(entry -> assumed(entry, shop.currency()))
                                 .orElse(ForecastRates.Assumed.NOTHING),
-                        fields.child("ownCosts").map(entry -> ownCosts(entry, shop.currency()))))
+                        fields.child("ownCosts").map(entry -> ownCosts(entry, shop.currency())), Optional.empty()))
                 .orElse(SiteHistory.UNKNOWN);
     }
 

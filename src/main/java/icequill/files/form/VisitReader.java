@@ -6,6 +6,7 @@ import icequill.party.Shop;
 import icequill.problem.Code;
 import icequill.work.Attendance;
 import icequill.work.Call;
+import icequill.work.CallSide;
 import icequill.work.Diagnosis;
 import icequill.work.Finding;
 import icequill.work.OneOff;
@@ -140,7 +141,7 @@ public final class VisitReader {
 
     private Optional<Finding> finding(Fields entry) {
         return entry.text("machine").map(machine -> new Finding(machine, entry.text("complaint"), entry.text("cause"),
-                entry.text("correction"),
+                entry.text("correction"), entry.constant("side", CallSide.class),
                 entry.children("tasks").stream().flatMap(task -> task.text("task")
                         .map(id -> new Finding.TaskDone(id, Outcomes.of(task, "outcome"), task.place("task"))).stream())
                         .toList(),

@@ -32,12 +32,17 @@ public record SiteFactors(Speed yeast, Speed heat, Speed grease, Speed hardWater
 
     /** Those that a site has, without those that change nothing. */
     public List<Factor> of(Site site) {
+        return of(site.kind(), worse(site));
+    }
+
+    /** What is worse at a site, besides what is so at all of its kind. */
+    public Set<Kind> worse(Site site) {
         Conditions conditions = site.conditions();
         Set<Kind> worse = EnumSet.noneOf(Kind.class);
         conditions.air().forEach(air -> worse.add(kind(air)));
         conditions.hardness().filter(hardness -> hardness.compareTo(hardFrom) >= 0)
                 .ifPresent(hard -> worse.add(Kind.HARD_WATER));
-        return of(site.kind(), worse);
+        return worse;
     }
 
     /** Those of a kind of site where some things are worse besides, without those that change nothing. */

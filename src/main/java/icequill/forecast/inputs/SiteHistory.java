@@ -12,13 +12,14 @@ import java.util.Optional;
  * @param machines those of which it is known when they were cleaned
  * @param visits of the last twelve months by which the number of calls is known; empty when nobody counted
  * @param ownCosts of a stop, as the customer figures them; empty when he did not say
+ * @param book what the shop's own visits say, behind what is said otherwise; empty when there were none
  */
 public record SiteHistory(List<Care> machines, Optional<Integer> visits, ForecastRates.Assumed assumed,
-        Optional<OwnCosts> ownCosts) {
+        Optional<OwnCosts> ownCosts, Optional<SiteVisits> book) {
 
     /** Nothing is known of the site. */
     public static final SiteHistory UNKNOWN = new SiteHistory(List.of(), Optional.empty(),
-            ForecastRates.Assumed.NOTHING, Optional.empty());
+            ForecastRates.Assumed.NOTHING, Optional.empty(), Optional.empty());
 
     /**
      * When a machine was last looked after, and what its plate says.
@@ -32,6 +33,11 @@ public record SiteHistory(List<Care> machines, Optional<Integer> visits, Forecas
 
     public SiteHistory {
         machines = List.copyOf(machines);
+    }
+
+    /** The same where the shop's own visits are known. */
+    public SiteHistory with(Optional<SiteVisits> visits) {
+        return new SiteHistory(machines, this.visits, assumed, ownCosts, visits);
     }
 
     /** Of one machine, by its id. */

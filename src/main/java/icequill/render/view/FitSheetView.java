@@ -28,7 +28,7 @@ public record FitSheetView(FitSheet sheet, Sentences sentences) {
                 new LetterView(sheet, sentences.word("fit.title"), sentences).letter(sheet.shop().name(),
                         sheet.shop().name(), sheet.shop().address(),
                         new Details(sentences).add("compare.date", sentences.formats().day(sheet.date()))
-                                .add("fit.table", sheet.table()).rows()),
+                                .add("fit.table", sheet.table().orElseGet(() -> sentences.word("fit.book"))).rows()),
                 new Fitted(sheet.plots().stream().map(this::plot).toList(),
                         sheet.notes().stream().map(this::say).toList(), sheet.settings()));
     }

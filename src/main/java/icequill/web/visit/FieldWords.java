@@ -23,6 +23,7 @@ final class FieldWords {
             Map.entry("promisedDay", "visit.promised"), Map.entry("purchaseOrder", "fact.purchase-order"),
             Map.entry("approver", "visit.approved"), Map.entry("complaint", "machine.complaint"),
             Map.entry("cause", "machine.cause"), Map.entry("correction", "machine.correction"),
+            Map.entry("side", "machine.side"),
             Map.entry("task", "machine.tasks"), Map.entry("nextDue", "record.next-due"));
 
     private final Sentences sentences;
@@ -86,6 +87,9 @@ final class FieldWords {
     private String text(String field, String value) {
         if (field.endsWith("outcome") || field.equals("serviceCall") || field.startsWith("bears_")) {
             return sentences.word("outcome." + value);
+        }
+        if (field.startsWith("side-")) {
+            return sentences.word("call-side." + value);
         }
         if (field.startsWith("accepted")) {
             return sentences.word(value.equals("yes") ? "page.entry.accepted" : "page.entry.declined");

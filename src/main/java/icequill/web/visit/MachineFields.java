@@ -11,9 +11,9 @@ import java.util.Set;
 /** What was found, done, measured and recommended at each machine. Names of fields end in the machine's id. */
 record MachineFields(Typing typing, Kept.Rows kept) {
 
-    private static final List<String> NOTES = List.of("complaint", "cause", "correction", "confirmed");
+    private static final List<String> NOTES = List.of("complaint", "cause", "correction", "side", "confirmed");
     private static final List<String> READING = List.of("what", "unit", "before", "after");
-    private static final Set<String> SHOWN = Set.of("machine", "complaint", "cause", "correction", "confirmed",
+    private static final Set<String> SHOWN = Set.of("machine", "complaint", "cause", "correction", "side", "confirmed",
             "tasks", "readings", "recommended", "settled", "chemicals");
 
     List<Map<String, Object>> read() {
