@@ -170,7 +170,10 @@ public final class ScriptedServer implements AutoCloseable {
                 yield answer("RCPT" + recipients, "250 recipient ok");
             }
             case "DATA" -> answer("DATA", "354 go ahead") && (!code("DATA", "354").equals("354") || content());
-            case "QUIT" -> answer("QUIT", "221 goodbye") && false;
+            case "QUIT" -> {
+                answer("QUIT", "221 goodbye");
+                yield false;
+            }
             default -> answer(verb, "250 ok");
             };
         }

@@ -8,6 +8,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,8 +27,8 @@ class SecureSubmissionTest {
             STARTTLS | localhost |           | Unusable | NOT_TRUSTED
             TLS      | localhost |           | Unusable | NOT_TRUSTED
             """)
-    void onlyWhoIsVouchedForByThatName_getsIt(Security security, String shows, String trusts, String becomes,
-            Why why) {
+    void onlyWhoIsVouchedForByThatName_getsIt(Security security, String shows, @Nullable String trusts, String becomes,
+            @Nullable Why why) {
         try (ScriptedServer server = new ScriptedServer(security, shows, Map.of())) {
             Submission result = send(server, security, Optional.ofNullable(trusts), Mails.login(Mails.SECRET));
 
@@ -53,7 +54,8 @@ class SecureSubmissionTest {
             AUTH      | 454 not now                | PutOff   | LATER            | 454 not now
             AUTH      | 535 wrong                  | Unusable | LOGIN_REFUSED    | 535 wrong
             """)
-    void withStartTls_whatServerDoes_decides(String step, String does, String becomes, Why why, String answer) {
+    void withStartTls_whatServerDoes_decides(String step, String does, String becomes, @Nullable Why why,
+            @Nullable String answer) {
         try (ScriptedServer server = new ScriptedServer(Security.STARTTLS, "localhost",
                 Map.of(step, does.replace(';', '\n')))) {
             Submission result = send(server, Security.STARTTLS, Optional.of("localhost"), Mails.login(Mails.SECRET));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -55,7 +56,8 @@ class SubmissionTest {
             QUIT     | drop                         | Taken    |                   | 250 queued as 42
             QUIT     | silent                       | Taken    |                   | 250 queued as 42
             """)
-    void whatServerDoes_decides(String step, String does, String becomes, Why why, String answer) {
+    void whatServerDoes_decides(String step, String does, String becomes, @Nullable Why why,
+            @Nullable String answer) {
         boolean isLarge = step.equals("CONTENT");
         try (ScriptedServer server = ScriptedServer.plain(Map.of(step, does))) {
             Submission result = Mails.send(Mails.server(server.port(), Security.PLAIN, Optional.empty()),
@@ -71,7 +73,7 @@ class SubmissionTest {
                 List.of(Mails.enclosure("plan.pdf", "application/pdf", Mails.bytes(8_000_000)))), "ana@example.com");
     }
 
-    record Told(String becomes, Why why, String answer) {
+    record Told(String becomes, @Nullable Why why, String answer) {
 
         static Told of(Submission submission) {
             return switch (submission) {
