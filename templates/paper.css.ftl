@@ -89,6 +89,7 @@ a { color: inherit; text-decoration: none; }
 .readings.wide { width: 100%; }
 .readings.wide .value { width: 13%; }
 .readings.wide .text { width: 20%; }
+.readings.log th, .readings.log td { padding-right: 3mm; }
 .safety { font-size: 11pt; line-height: 1.15; }
 .together { page-break-inside: avoid; }
 .note { margin-top: 2.5mm; }

@@ -57,7 +57,7 @@ class ArchitectureTest {
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
             "papers", "days", "life.quote", "life.job", "life.call", "life.repair", "life.agreement", "life.claim",
-            "life.mail");
+            "life.mail", "life.refrigerant");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
             "forecast.fit",
@@ -111,7 +111,8 @@ class ArchitectureTest {
         room(arrows, "forecast.effects", "forecast forecast.stops party explain money");
         room(arrows, "forecast.inputs", "forecast.fit forecast forecast.stops work party explain money");
         // planner, because plans and work sheets tell the timetable; forecast, because comparison sheets show what to expect
-        room(arrows, "document", "forecast tax pricer planner agreement work account party explain money");
+        room(arrows, "document",
+                "life.refrigerant forecast tax pricer planner agreement work account party explain money");
         room(arrows, "request", "pricer agreement work party money");
         room(arrows, "visits",
                 "request document tax pricer planner.kept planner rates agreement work party explain money");
@@ -126,7 +127,7 @@ class ArchitectureTest {
         room(arrows, "life.repair", "work");
         // life.repair, because the work sheet shows what was recommended before
         room(arrows, "papers",
-                "life.repair plans visits request document tax pricer rates agreement work account party explain money");
+                "life.refrigerant life.repair plans visits request document tax pricer rates agreement work account party explain money");
         // plans, because an agreement knows its calendar and its crews
         room(arrows, "days", "plans request pricer rates agreement party explain");
         room(arrows, "life.quote", "");
@@ -135,6 +136,8 @@ class ArchitectureTest {
         room(arrows, "life.agreement", "agreement");
         room(arrows, "life.claim", "");
         room(arrows, "life.mail", "");
+        // rates, because the law about leaks is dated data of the shop's; party, because a log is of machines of sites
+        room(arrows, "life.refrigerant", "rates work party money");
         // work, because a call is a visit's reason and its order; money, because who allows more says how much
         room(arrows, "life.call", "work money");
         room(arrows, "files.disk", "files.yaml");
@@ -152,11 +155,12 @@ class ArchitectureTest {
                 "files.pricing files.answer files.yaml files.disk life.call request forecast.inputs forecast.fit pricer"
                         + " agreement work account party explain money mail");
         room(arrows, "render.limits", "");
-        room(arrows, "render.words", "work party explain money");
+        // life.refrigerant and rates, because leaks are told alike on screens, pages and papers
+        room(arrows, "render.words", "life.refrigerant rates work party explain money");
         room(arrows, "render.page", "render.words");
         room(arrows, "render.drawing", "render.page render.words document forecast money");
         room(arrows, "render.view",
-                "render.drawing render.page render.words document forecast tax pricer agreement work account party"
+                "life.refrigerant render.drawing render.page render.words document forecast tax pricer agreement work account party"
                         + " explain money");
         // files.disk, because the identifier of a PDF is a hash of it
         room(arrows, "render.pdf", "files.disk render.drawing render.page render.words render.limits document party");
@@ -207,7 +211,7 @@ class ArchitectureTest {
         room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer money explain");
         // ledger.entries, because a history tells whether a visit was planned or withdrawn; money, because visits earn it
         room(arrows, "answer.history",
-                "ledger.papers ledger.entries render.words files.answer rates work party explain money");
+                "life.refrigerant ledger.papers ledger.entries render.words files.answer rates work party explain money");
         room(arrows, "answer.shown",
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer life.quote"
                         + " files.yaml document party explain money shop.life");
@@ -269,6 +273,10 @@ class ArchitectureTest {
         room(arrows, "office.demo",
                 "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money office.quoting life.job life.quote");
+        room(arrows, "answer.refrigerant", "life.refrigerant files.answer render.words work");
+        // office.care and answer.history, because days and places are asked for as of visits
+        room(arrows, "office.refrigerant",
+                "answer.refrigerant answer.history answer life.refrigerant office.care office.writing document request ledger.papers rates work party render.words shop ledger ledger.entries");
         room(arrows, "office.claim",
                 "answer.claim life.claim pricer rates render.words work party money explain shop shop.life ledger ledger.entries visits");
         room(arrows, "web.door", "party");
@@ -288,6 +296,7 @@ class ArchitectureTest {
                 + " answer.job life.quote life.job agreement document"
                 + " answer.register answer.shown answer.forecast answer shop ledger.papers render.view render.page"
                 + " files.yaml request party explain tax");
+        room(arrows, "web.refrigerant", "request web.page office.refrigerant office.care answer.refrigerant");
         room(arrows, "web.claim", "web.page office.claim answer.claim life.claim");
         room(arrows, "web.mail", "web.page office.mail answer.mail life.mail");
         room(arrows, "web.days", "web.page office.days answer.days");
@@ -296,7 +305,7 @@ class ArchitectureTest {
                 "web.page web.door office office.asking office.billing office.care office.register answer answer.paper"
                         + " answer.price answer.today files.disk shop party answer.mail office.mail");
         room(arrows, "web",
-                "web.agreement web.offer web.run web.days web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
+                "web.refrigerant web.agreement web.offer web.run web.days web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
                         + " office.register answer answer.call answer.history answer.job answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
                         + " files.disk shop request explain office web.claim web.mail");
         // files.yaml, because --lang takes any language that there are words for
@@ -310,6 +319,7 @@ class ArchitectureTest {
                 "cli.days cli.terminal office.asking office.call office.quoting office.care office.billing office answer.call answer.history answer.job answer shop request"
                         + " life.job explain tax");
         room(arrows, "cli.mail", "cli.terminal office.mail answer.mail life.mail shop explain");
+        room(arrows, "cli.refrigerant", "request answer cli.terminal office.refrigerant answer.refrigerant shop");
         room(arrows, "cli.claim", "cli.terminal office.claim answer.claim life.claim shop");
         room(arrows, "cli.offer",
                 "cli.terminal office.quoting office.care office.billing office answer.quote answer.shown answer shop outlook request"
@@ -318,7 +328,7 @@ class ArchitectureTest {
                 "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");
         room(arrows, "cli.book",
                 "cli.terminal web office.demo office.care office.register answer.rates answer.today answer files.form shop");
-        room(arrows, "cli", "cli.register cli.visit cli.offer cli.billing cli.book cli.terminal cli.claim cli.mail");
+        room(arrows, "cli", "cli.register cli.visit cli.offer cli.billing cli.book cli.terminal cli.claim cli.refrigerant cli.mail");
         return arrows;
     }
 

@@ -16,7 +16,7 @@ final class CommandList implements IHelpSectionRenderer {
     private static final List<Group> GROUPS = List.of(
             new Group("To begin", List.of("demo", "new", "shop", "office", "today", "check")),
             new Group("To price and offer", List.of("price", "quote", "agreement", "compare", "brushing", "fit")),
-            new Group("To work", List.of("call", "visit", "job", "claim", "sale")),
+            new Group("To work", List.of("call", "visit", "job", "claim", "refrigerant", "sale")),
             new Group("To bill", List.of("invoice", "credit", "payment", "mail")),
             new Group("To look things up", List.of("find", "show", "paper")),
             new Group("Who and where", List.of("customer", "contact", "site", "machine")),

@@ -30,6 +30,7 @@ import icequill.cli.offer.CompareCommand;
 import icequill.cli.offer.FitCommand;
 import icequill.cli.offer.PriceCommand;
 import icequill.cli.offer.QuoteCommand;
+import icequill.cli.refrigerant.RefrigerantCommand;
 import icequill.cli.register.ContactCommand;
 import icequill.cli.register.CustomerCommand;
 import icequill.cli.register.MachineCommand;
@@ -79,7 +80,7 @@ public final class Main implements Runnable {
             TodayCommand.class, CheckCommand.class,
             PriceCommand.class, QuoteCommand.class, AgreementCommand.class, CompareCommand.class,
             BrushingCommand.class, FitCommand.class, CallCommand.class, VisitCommand.class, JobCommand.class,
-            ClaimCommand.class,
+            ClaimCommand.class, RefrigerantCommand.class,
             MailCommand.class,
             SaleCommand.class,
             InvoiceCommand.class,

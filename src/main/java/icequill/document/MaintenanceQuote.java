@@ -3,6 +3,7 @@ package icequill.document;
 import icequill.agreement.Billing;
 import icequill.agreement.CleaningInterval;
 import icequill.agreement.Term;
+import icequill.explain.Explanation;
 import icequill.explain.Phrase;
 import icequill.party.BillTo;
 import icequill.party.Language;
@@ -13,6 +14,7 @@ import icequill.party.Wording;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import javax.money.MonetaryAmount;
 
 /**
  * What looking after a site's machines would cost: the plan that is recommended, and all choices side by side.
@@ -37,6 +39,15 @@ public record MaintenanceQuote(Optional<String> number, LocalDate date, LocalDat
         Wording recommended, List<PlanChoice> choices, List<CallCharge> calls, List<PlanYear> plans,
         Optional<CatchUpPrice> catchUp, Optional<PastCalls> lastYear, boolean customerEmptiesBin, boolean annex,
         List<Phrase> remarks) implements Paper {
+
+    /**
+     * The calls that a site had in the last twelve months, and what so many would cost today, before tax.
+     *
+     * @param calls from 0
+     * @param each what one of the kind that the customer described costs at list
+     * @param together all of them
+     */
+    public record PastCalls(int calls, MonetaryAmount each, MonetaryAmount together, Explanation how) {}
 
     public MaintenanceQuote {
         machines = List.copyOf(machines);

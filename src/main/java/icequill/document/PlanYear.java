@@ -25,6 +25,18 @@ public record PlanYear(Tier tier, List<SlotWork> visits, MonetaryAmount list, Mo
         Optional<Phrase> discountLabel,
         MonetaryAmount reserve, MonetaryAmount price, Explanation how) {
 
+    /** Where the planned minutes of a visit come from. */
+    public enum MinutesFrom {
+        /** The shop said so. */
+        ESTIMATE,
+        /** A timetable that was proven to be the shortest. */
+        SHORTEST_TIMETABLE,
+        /** A timetable than which there may be a shorter one. */
+        TIMETABLE,
+        /** All tasks' minutes, machine after machine. */
+        SUM
+    }
+
     /**
      * Visits on which the same is done, at the same price.
      *

@@ -1,5 +1,6 @@
 package icequill.document;
 
+import icequill.life.refrigerant.Handled;
 import icequill.party.Language;
 import icequill.party.PaperSize;
 import icequill.party.Shop;
@@ -30,11 +31,13 @@ public record VisitRecord(LocalDate date, Shop shop, Language language, PaperSiz
      * One machine's part of it.
      *
      * @param used filters and parts that were put in
+     * @param refrigerant what was done with it; empty where nothing was
      * @param remarks what labels and limits contradict
      * @param confirmed that the readings are right all the same, and what was done about it
      */
-    public record Machine(MachineReport report, List<Chemical> chemicals, List<Used> used, List<Contradiction> remarks,
-            Optional<String> confirmed) {
+    public record Machine(MachineReport report, List<Chemical> chemicals, List<Used> used,
+            Optional<Handled> refrigerant,
+            List<Contradiction> remarks, Optional<String> confirmed) {
         public Machine {
             chemicals = List.copyOf(chemicals);
             used = List.copyOf(used);

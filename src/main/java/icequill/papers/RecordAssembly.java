@@ -2,6 +2,7 @@ package icequill.papers;
 
 import icequill.document.VisitRecord;
 import icequill.document.VisitRecord.Chemical;
+import icequill.life.refrigerant.Handled;
 import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.rates.Contradictions;
@@ -50,6 +51,7 @@ public record RecordAssembly(VisitContext hand, Language language) {
 
     private VisitRecord.Machine machine(Finding finding) {
         return new VisitRecord.Machine(report().machine(finding), chemicals(finding), used(finding),
+                Handled.of(hand.visit(), finding, hand.site(), hand.rates()),
                 hand.contradictions(finding).found().stream().map(Contradictions.Noted::what).toList(),
                 finding.confirmed());
     }

@@ -6,7 +6,7 @@ import icequill.agreement.Tier;
 import icequill.document.CallCharge;
 import icequill.document.CatchUpPrice;
 import icequill.document.MaintenanceQuote;
-import icequill.document.PastCalls;
+import icequill.document.MaintenanceQuote.PastCalls;
 import icequill.document.Where;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;

@@ -1,7 +1,7 @@
 package icequill.plans;
 
 import icequill.agreement.PlannedVisit;
-import icequill.document.MinutesFrom;
+import icequill.document.PlanYear.MinutesFrom;
 import icequill.party.Machine;
 import icequill.planner.Crew;
 import icequill.planner.Effort;

@@ -1,6 +1,6 @@
 package icequill.plans;
 
-import icequill.document.MinutesFrom;
+import icequill.document.PlanYear.MinutesFrom;
 import icequill.planner.Timetable;
 import icequill.pricer.StaffedVisit;
 import java.util.Optional;

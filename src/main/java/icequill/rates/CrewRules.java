@@ -1,17 +1,24 @@
 package icequill.rates;
 
 import icequill.problem.Check;
+import icequill.work.TechnicianCertificate;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * What the shop, or a law, asks of everybody on a visit.
  *
- * @param rest the break that everybody gets; empty where the visit gives none
+ * @param rest the break that everybody gets; empty where the visit  gives none
+ * @param certificates of those who may handle refrigerant
  */
-public record CrewRules(Optional<Break> rest, OnRoof onRoof) {
+public record CrewRules(Optional<Break> rest, OnRoof onRoof, List<TechnicianCertificate> certificates) {
 
     /** Where nothing is said. */
-    public static final CrewRules NONE = new CrewRules(Optional.empty(), OnRoof.ALONE);
+    public static final CrewRules NONE = new CrewRules(Optional.empty(), OnRoof.ALONE, List.of());
+
+    public CrewRules {
+        certificates = List.copyOf(certificates);
+    }
 
     /**
      * A break.

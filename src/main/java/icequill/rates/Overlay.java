@@ -13,7 +13,8 @@ record Overlay(Rates rates, RateSheet sheet) {
 
     Rates laid() {
         return new Rates(rates.currency(), labor(), serviceCall(), materials(), rates.tasks(), adjustments(),
-                rates.plans(), rates.agreed().under(sheet), rates.included());
+                rates.plans(), rates.agreed().under(sheet), rates.included(),
+                rates.refrigerants());
     }
 
     private LaborRates labor() {

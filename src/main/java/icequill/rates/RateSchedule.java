@@ -20,7 +20,7 @@ import javax.money.CurrencyUnit;
 /** All prices of the shop, each dated. */
 public record RateSchedule(CurrencyUnit currency, Timeline<LaborRates> labor, Timeline<ServiceCallRates> serviceCall,
         Timeline<List<Material>> materials, Timeline<List<Task>> tasks, Timeline<Adjustments> adjustments,
-        Timeline<Plans> plans, List<DatedSheet> sheets) {
+        Timeline<Plans> plans, List<DatedSheet> sheets, RefrigerantRules refrigerants) {
 
     /** A rate sheet, and the days on which it holds. */
     public record DatedSheet(Period period, RateSheet sheet) {
@@ -74,7 +74,7 @@ public record RateSchedule(CurrencyUnit currency, Timeline<LaborRates> labor, Ti
                 .ifPresent(known -> problems.addAll(DosesByLabel.problems(known, found))));
         return problems.or(() -> new Rates(currency, dayLabor.orElseThrow(), dayCall.orElseThrow(),
                 dayMaterials.orElseThrow(), dayTasks.orElseThrow(), dayAdjustments.orElseThrow(),
-                dayPlans.orElseThrow()));
+                dayPlans.orElseThrow()).knowing(refrigerants));
     }
 
     private static <T> Optional<T> on(LocalDate day, Timeline<T> timeline, String kind, Problems problems) {

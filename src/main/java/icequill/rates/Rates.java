@@ -25,10 +25,11 @@ import javax.money.CurrencyUnit;
  *
  * @param agreed which of them are not the shop's own
  * @param included what of them is tax; empty where they are before tax
+ * @param refrigerants and the law about them
  */
 public record Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates serviceCall, List<Material> materials,
         List<Task> tasks, Adjustments adjustments, Plans plans,
-        Agreed agreed, Optional<IncludedTax> included) {
+        Agreed agreed, Optional<IncludedTax> included, RefrigerantRules refrigerants) {
 
     public Rates {
         materials = List.copyOf(materials);
@@ -39,24 +40,30 @@ public record Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates se
     public Rates(CurrencyUnit currency, LaborRates labor, ServiceCallRates serviceCall, List<Material> materials,
             List<Task> tasks, Adjustments adjustments, Plans plans) {
         this(currency, labor, serviceCall, materials, tasks, adjustments, plans, Agreed.NOTHING,
-                Optional.empty());
+                Optional.empty(), RefrigerantRules.NONE);
     }
 
     /** The same with one labor band at all hours. */
     public Rates within(Band band) {
         return new Rates(currency, labor.within(band), serviceCall, materials, tasks, adjustments, plans, agreed,
-                included);
+                included, refrigerants);
     }
 
     /** The same without discounts of rate sheets: a plan has its own. */
     public Rates withoutAgreedDiscounts() {
         return new Rates(currency, labor, serviceCall, materials, tasks, adjustments, plans,
-                new Agreed(agreed.names(), List.of()), included);
+                new Agreed(agreed.names(), List.of()), included, refrigerants);
     }
 
     /** The same as prices that are shown with their tax. */
     public Rates including(IncludedTax tax) {
-        return new Rates(currency, labor, serviceCall, materials, tasks, adjustments, plans, agreed, Optional.of(tax));
+        return new Rates(currency, labor, serviceCall, materials, tasks, adjustments, plans, agreed, Optional.of(tax),
+                refrigerants);
+    }
+
+    /** The same with what is known of refrigerants. */
+    Rates knowing(RefrigerantRules known) {
+        return new Rates(currency, labor, serviceCall, materials, tasks, adjustments, plans, agreed, included, known);
     }
 
     public Optional<Material> material(String id) {

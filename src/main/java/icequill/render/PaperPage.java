@@ -11,6 +11,7 @@ import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
 import icequill.document.OwnersOutlook;
 import icequill.document.Paper;
+import icequill.document.RefrigerantRecord;
 import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
 import icequill.document.RepairQuote;
@@ -29,6 +30,7 @@ import icequill.render.view.InstallmentInvoiceView;
 import icequill.render.view.InvoiceView;
 import icequill.render.view.MaintenanceQuoteView;
 import icequill.render.view.OwnersOutlookView;
+import icequill.render.view.RefrigerantRecordView;
 import icequill.render.view.ReminderView;
 import icequill.render.view.RenewalNoticeView;
 import icequill.render.view.RepairQuoteView;
@@ -58,6 +60,8 @@ record PaperPage(String template, Page page) {
         case RepairQuote quote -> new PaperPage("repair-quote.ftlh", RepairQuoteView.of(quote));
         case CreditNote credit -> new PaperPage("credit-note.ftlh", CreditNoteView.of(credit));
         case VisitRecord visit -> new PaperPage("visit-record.ftlh", VisitRecordView.of(visit));
+        case RefrigerantRecord record ->
+            new PaperPage("refrigerant-record.ftlh", RefrigerantRecordView.of(record));
         case WorkSheet sheet -> new PaperPage("work-sheet.ftlh", WorkSheetView.of(sheet));
         case BrushingSheet sheet -> new PaperPage("brushing-sheet.ftlh", BrushingSheetView.of(sheet));
         case BrushingSheetPair pair -> new PaperPage("brushing-pair.ftlh", BrushingSheetView.of(pair));

@@ -10,6 +10,7 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.rates.Contradictions;
 import icequill.rates.Rates;
+import icequill.rates.RefrigerantNotes;
 import icequill.tax.TaxCalculator;
 import icequill.tax.TaxedVisit;
 import icequill.work.Finding;
@@ -63,7 +64,15 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
         return new Contradictions(finding, site.machine(finding.machine()).orElseThrow(), site.layout(), rates);
     }
 
-    /** The visit, unless it says of chemicals what labels or limits contradict and nobody confirmed. */
+    private Optional<RefrigerantNotes> refrigerant(Finding finding) {
+        return finding.refrigerant().map(work -> new RefrigerantNotes(work,
+                site.machine(finding.machine()).orElseThrow(), visit.people(), rates));
+    }
+
+    /**
+     * The visit, unless it says of chemicals what labels or limits contradict and nobody confirmed, or of refrigerant what nobody may
+     * vouch for.
+     */
     public Validated<VisitContext> vouched() {
         Problems problems = new Problems();
         for (Finding finding : visit.findings()) {
@@ -72,6 +81,7 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
             if (finding.confirmed().isEmpty()) {
                 contradictions.found().forEach(noted -> problems.add(noted.problem()));
             }
+            refrigerant(finding).ifPresent(notes -> problems.addAll(notes.problems().list()));
         }
         return problems.or(() -> this);
     }
@@ -87,9 +97,11 @@ public record VisitContext(Shop shop, Site site, Visit visit, Rates rates, Taxed
                 .orElseGet(() -> Validated.valid(this));
     }
 
-    /** What does not stop the work but should be known: a limit exceeded, an agreement that was not applied. */
+    /** What does not stop the work but should be known: a limit exceeded, an agreement that was not applied, odd weights of refrigerant. */
     public List<Problem> notices() {
-        return Stream.concat(SpendingLimit.exceeded(taxed.priced(), visit).stream(), terms.notices().stream())
+        return Stream.concat(SpendingLimit.exceeded(taxed.priced(), visit).stream(), Stream
+                .concat(terms.notices().stream(), visit.findings().stream()
+                        .flatMap(finding -> refrigerant(finding).stream()).flatMap(notes -> notes.doubts().stream())))
                 .toList();
     }
 }

@@ -38,6 +38,7 @@ import icequill.web.rates.PricesPage;
 import icequill.web.rates.RaisePage;
 import icequill.web.rates.TryPage;
 import icequill.web.rates.VersionsPage;
+import icequill.web.refrigerant.RefrigerantPage;
 import icequill.web.run.AuditPage;
 import icequill.web.run.DuePage;
 import icequill.web.run.ImportPage;
@@ -146,6 +147,9 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/quotes/{number}", new QuotePage());
         form("/quotes/{number}/accept", new QuoteAcceptance());
         form("/quotes/{number}/decline", new QuoteRefusal());
+        get("/refrigerant", RefrigerantPage.OF_SHOP);
+        get("/sites/{site}/refrigerant", RefrigerantPage.OF_SITE);
+        get("/sites/{site}/refrigerant/pdf", RefrigerantPage::file);
         form("/claims", new ClaimsPage());
         form("/claims/{claim}", new ClaimPage());
         get("/jobs", new JobsPage());

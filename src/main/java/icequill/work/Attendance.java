@@ -62,6 +62,16 @@ public record Attendance(String person, String grade, List<Spell> spells, Option
 
     /** Whom the name means, however it is spaced and written; empty for nobody in particular. */
     public Optional<String> known() {
+        return known(person);
+    }
+
+    /** Whether a name means him. */
+    public boolean isCalled(String name) {
+        return known().equals(known(name));
+    }
+
+    /** The same of a name alone. */
+    static Optional<String> known(String person) {
         return Optional.of(person.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT))
                 .filter(name -> !name.isEmpty());
     }

@@ -11,12 +11,14 @@ import java.util.Optional;
  * @param side for which the customer called; empty where nobody wrote it down
  * @param tasks done, by id
  * @param settled what earlier visits recommended and is done now, or not needed any more
+ * @param refrigerant what was done with it; empty where nothing was
  * @param confirmed that readings which contradict labels or limits are right, and what was done about it
  * @param chemicals whose use was written down, in order; others are known by the doses of the tasks
  */
 public record Finding(String machine, Optional<String> complaint, Optional<String> cause, Optional<String> correction,
         Optional<CallSide> side, List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations,
-        List<Settled> settled, List<ChemicalUse> chemicals, Optional<String> confirmed, Place place) {
+        List<Settled> settled, List<ChemicalUse> chemicals, Optional<RefrigerantWork> refrigerant,
+        Optional<String> confirmed, Place place) {
 
     public Finding {
         tasks = List.copyOf(tasks);
@@ -30,8 +32,7 @@ public record Finding(String machine, Optional<String> complaint, Optional<Strin
     public Finding(String machine, Optional<String> complaint, Optional<String> cause, Optional<String> correction,
             List<TaskDone> tasks, List<Reading> readings, List<Recommendation> recommendations, Place place) {
         this(machine, complaint, cause, correction, Optional.empty(), tasks, readings, recommendations, List.of(),
-                List.of(),
-                Optional.empty(), place);
+                List.of(), Optional.empty(), Optional.empty(), place);
     }
 
     /** A task that was carried out; its doses are charged with the outcome. */

@@ -33,8 +33,7 @@ public enum Flammability {
 
     /** Of a refrigerant as it stands on a nameplate, such as {@code R-290}, {@code R290} or {@code HC-290}. */
     public static Flammability of(Optional<String> refrigerant) {
-        String number = refrigerant.orElse("").toUpperCase(Locale.ROOT).replaceAll("\\s", "")
-                .replaceFirst("^(R|HC|HFC|HFO|HCFC|CFC)-?(?=\\d)", "");
+        String number = number(refrigerant.orElse(""));
         if (HIGHER_ONES.contains(number)) {
             return HIGHER;
         }
@@ -42,6 +41,12 @@ public enum Flammability {
             return LOWER;
         }
         return NONE_ONES.contains(number) ? NONE : UNKNOWN;
+    }
+
+    /** Its number by ANSI/ASHRAE Standard 34: {@code 404A} of {@code R-404a} or {@code HFC 404A}. */
+    public static String number(String refrigerant) {
+        return refrigerant.toUpperCase(Locale.ROOT).replaceAll("\\s", "")
+                .replaceFirst("^(R|HC|HFC|HFO|HCFC|CFC)-?(?=\\d)", "");
     }
 
     /** Whether people must keep flames away; also where nobody knows. */

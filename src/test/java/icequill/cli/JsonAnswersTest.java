@@ -51,6 +51,7 @@ class JsonAnswersTest {
                 site: crumb-lane-bakery
                 asked: {call: crumb-lane-bakery-2026-12-29, by: Noor, at: 2026-12-29T08:00, symptom: Loud.}
                 people: [{name: Ada Quill, grade: lead, arrived: 2026-12-29T09:00, left: 2026-12-29T10:00, on: repair}]
+                machines: [{machine: proof-room, refrigerant: {added: 2, from: V-9, technician: Ada Quill}}]
                 """);
     }
 
@@ -127,6 +128,7 @@ class JsonAnswersTest {
             "claim | claim return warranty-pump-bakery --on 2026-06-05",
             "claim | claim pay warranty-pump-bakery 90.00 --on 2026-06-30",
             "claim | claim show warranty-pump-bakery",
+            "refrigerant-log | refrigerant log",
             "claims | claim list",
             "recorded-visit | visit add visits/second-pump.yaml",
             "claims | claim note second-pump --on 2026-06-13",
@@ -170,6 +172,7 @@ class JsonAnswersTest {
             "renewal | agreement renewal crumb-lane-bakery --date 2027-03-05",
             "written-paper | visit worksheet summer-cleaning-bakery",
             "timetable | visit timetable summer-cleaning-bakery",
+            "written-paper | refrigerant record crumb-lane-bakery",
             "written-paper | customer statement pennon-wharf-taproom --date 2026-08-31",
             "written-paper | customer reminder pennon-wharf-taproom --date 2026-08-31",
             "comparison | compare quotes/crumb-lane-plan.yaml --date 2026-05-14 --years 2 --interval 4",

@@ -8,6 +8,7 @@ import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.rates.RateSchedule;
+import icequill.rates.RefrigerantRules;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -85,7 +86,7 @@ class DatedTest {
                 Timeline.of(List.of(entry(RatesFixture.labor(), "2026-01-01", null))).orElseThrow(),
                 new Timeline<>(List.of()), Timeline.always(RatesFixture.rates().materials()),
                 Timeline.always(RatesFixture.rates().tasks()), Timeline.always(RatesFixture.rates().adjustments()),
-                Timeline.always(RatesFixture.rates().plans()), List.of());
+                Timeline.always(RatesFixture.rates().plans()), List.of(), RefrigerantRules.NONE);
 
         List<Problem> problems = schedule.asOf(LocalDate.of(2025, 12, 31)).problems();
 

@@ -34,6 +34,7 @@ import icequill.rates.Agreed;
 import icequill.rates.ClassDiscount;
 import icequill.rates.IncludedTax;
 import icequill.rates.Rates;
+import icequill.rates.RefrigerantRules;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
 import icequill.work.VisitLine.ModifierApplied;
@@ -164,7 +165,7 @@ class AgreementPricerTest {
                 usual.adjustments(), usual.plans(),
                 new Agreed(Map.of(), List.of(new ClassDiscount("chain", Wording.same("the chain"),
                         Map.of(ChargeClass.CLEANING, Percent.of(percent)), Optional.empty(), Place.NOWHERE))),
-                Optional.empty());
+                Optional.empty(), RefrigerantRules.NONE);
     }
 
     private static Tier with(Tier base, QuantityDiscounts.Row... rows) {

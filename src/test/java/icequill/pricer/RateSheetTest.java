@@ -28,6 +28,7 @@ import icequill.rates.RateSchedule;
 import icequill.rates.RateSchedule.DatedSheet;
 import icequill.rates.RateSheet;
 import icequill.rates.Rates;
+import icequill.rates.RefrigerantRules;
 import icequill.work.Attendance;
 import icequill.work.ChargeClass;
 import icequill.work.Outcome;
@@ -116,7 +117,8 @@ class RateSheetTest {
                 Timeline.always(rates().tasks()), Timeline.always(rates().adjustments()),
                 Timeline.always(rates().plans()),
                 List.of(new DatedSheet(new Period(LocalDate.of(2026, 1, 1), Optional.of(DAY)),
-                        sheet("mill-sheet", Set.of(), Set.of("mill"), STANDARD_90))));
+                        sheet("mill-sheet", Set.of(), Set.of("mill"), STANDARD_90))),
+                RefrigerantRules.NONE);
         VisitBuilder hour = visit().lead("2026-05-13T10:00", "2026-05-13T11:00");
 
         assertThat(nets(Pricer.price(hour.build(), SITE,
@@ -252,7 +254,8 @@ class RateSheetTest {
                 Timeline.always(rates.adjustments()), Timeline.always(rates.plans()),
                 sheets.stream()
                         .map(sheet -> new DatedSheet(new Period(LocalDate.of(2026, 1, 1), Optional.empty()), sheet))
-                        .toList());
+                        .toList(),
+                RefrigerantRules.NONE);
     }
 
     private static Rates laid(RateSheet sheet) {

@@ -9,17 +9,21 @@ import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.document.MachineReport;
 import icequill.document.Paper;
+import icequill.document.RefrigerantRecord;
 import icequill.document.RepairQuote;
 import icequill.document.Schedule;
 import icequill.document.StageInvoice;
 import icequill.document.Totals;
 import icequill.document.VisitRecord;
 import icequill.document.VisitSummary;
+import icequill.document.Where;
 import icequill.document.WorkSheet;
 import icequill.explain.Explanation;
 import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
+import icequill.life.refrigerant.Handled;
+import icequill.life.refrigerant.RefrigerantLog;
 import icequill.money.Amounts;
 import icequill.money.Currencies;
 import icequill.money.Percent;
@@ -40,6 +44,7 @@ import icequill.party.TaxBasis;
 import icequill.party.Wording;
 import icequill.pricer.UnitPrice;
 import icequill.problem.Place;
+import icequill.rates.RefrigerantRules;
 import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.tax.LineTax;
@@ -64,6 +69,10 @@ import icequill.work.Procedure;
 import icequill.work.PurchaseOrder;
 import icequill.work.Quantity;
 import icequill.work.Reading;
+import icequill.work.RefrigerantWork.LeakTest;
+import icequill.work.RefrigerantWork.Purpose;
+import icequill.work.TechnicianCertificate;
+import icequill.work.TechnicianCertificate.Type;
 import icequill.work.Unit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -169,10 +178,11 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
     public List<Paper> papers() {
         PlanFixture plans = new PlanFixture(invoice(), lines);
         AccountFixture account = new AccountFixture(invoice(), lines);
-        return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(), brushingSheet(),
+        return List.of(invoice(), creditNote(), repairQuote(), visitRecord(), workSheet(),
+                brushingSheet(),
                 brushingPair(), plans.quote(), plans.agreement(), plans.installment(), plans.renewal(),
                 plans.comparison(), plans.outlook(), plans.owners(), plans.fit(), account.statement(),
-                account.reminder(), combined(), stage());
+                account.reminder(), combined(), stage(), refrigerantRecord());
     }
 
     /** The same work, of which a third is asked for first, and a tenth of that held back. */
@@ -298,6 +308,29 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 List.of(Caution.values()));
     }
 
+    /** One machine that lost some of what it holds, as often as the invoice has lines. */
+    public RefrigerantRecord refrigerantRecord() {
+        Invoice billed = invoice();
+        List<Handled> visits = Collections.nCopies(lines, handled(true));
+        RefrigerantLog log = RefrigerantLog.of(visits, visits, RefrigerantRules.NONE);
+        return new RefrigerantRecord(billed.date(), billed.shop(), language, size, customer,
+                new Where("Quay <2>", Optional.of("0043"), billed.attended().address()), Optional.of(billed.date()),
+                Optional.empty(),
+                List.of(new RefrigerantRecord.OfMachine(billed.machines().getFirst().machine(), log.entries(),
+                        log.machines().getFirst())),
+                log.kinds());
+    }
+
+    private static Handled handled(boolean tested) {
+        return new Handled("first-visit", LocalDate.of(2026, 5, 13), "quay", "head", "R-404A", new BigDecimal("38"),
+                new BigDecimal("12.5"), Optional.of("V-17 <new>"), new BigDecimal("4"), Optional.of("R-3"),
+                Purpose.SERVICE, Optional.of("Ada <Quill>"),
+                List.of(new TechnicianCertificate("Ada <Quill>", Type.UNIVERSAL, Optional.of("77"))),
+                Optional.of("Flare <nut> of the drier"), Optional.of("Made anew"),
+                Optional.of(new LeakTest(LeakTest.When.INITIAL, true, Optional.of("nitrogen <150 psi>")))
+                        .filter(test -> tested));
+    }
+
     /** The visit that the invoice bills, with chemicals as long as the invoice's lines. */
     public VisitRecord visitRecord() {
         Invoice billed = invoice();
@@ -310,7 +343,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         chemicals.add(sanitizer);
         return new VisitRecord(billed.date(), billed.shop(), language, size, customer, billed.attended(),
                 List.of(new VisitRecord.Machine(billed.machines().getFirst(), chemicals,
-                        List.of(new VisitRecord.Used("water filter <new>", Quantity.of(1, Unit.EACH))), remarks(),
+                        List.of(new VisitRecord.Used("water filter <new>", Quantity.of(1, Unit.EACH))),
+                        Optional.of(handled(false)), remarks(),
                         Optional.of("Flushed <twice> more."))),
                 Optional.of(billed.attended().left().plusHours(1)), Optional.of(LocalDate.of(2026, 8, 13)),
                 List.of(Caution.GAS_SUSPECTED));

@@ -14,6 +14,7 @@ import icequill.document.Invoice;
 import icequill.document.MaintenanceQuote;
 import icequill.document.OwnersOutlook;
 import icequill.document.Paper;
+import icequill.document.RefrigerantRecord;
 import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
 import icequill.document.RepairQuote;
@@ -109,6 +110,7 @@ class PrinterTest {
         case CreditNote credit -> "credit";
         case RepairQuote quote -> "repair-quote";
         case VisitRecord visit -> "record";
+        case RefrigerantRecord record -> "refrigerant";
         case WorkSheet sheet -> "worksheet";
         case BrushingSheet sheet -> "brushing";
         case MaintenanceQuote quote -> "maintenance-quote";

@@ -13,17 +13,19 @@ import java.util.Optional;
  * @param tasks done, or to be done on a planned visit
  * @param declined what was recommended and refused
  * @param parts and filters that were put in, with how many
+ * @param refrigerant what was done with it, line by line
  */
 public record ToldMachine(String id, String name, Optional<String> complaint, Optional<String> cause,
         Optional<String> correction, Optional<CallSide> side, List<String> tasks, List<String> declined,
-        List<Finding.Reading> readings,
-        List<String> parts, List<Finding.Recommendation> recommendations) {
+        List<Finding.Reading> readings, List<String> parts, List<String> refrigerant,
+        List<Finding.Recommendation> recommendations) {
 
     public ToldMachine {
         tasks = List.copyOf(tasks);
         declined = List.copyOf(declined);
         readings = List.copyOf(readings);
         parts = List.copyOf(parts);
+        refrigerant = List.copyOf(refrigerant);
         recommendations = List.copyOf(recommendations);
     }
 }

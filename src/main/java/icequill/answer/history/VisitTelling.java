@@ -3,11 +3,13 @@ package icequill.answer.history;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.Withdrawal;
 import icequill.ledger.papers.IssuedPaper;
+import icequill.life.refrigerant.Handled;
 import icequill.party.Site;
 import icequill.rates.Grade;
 import icequill.rates.Material;
 import icequill.rates.Rates;
 import icequill.render.words.MachineName;
+import icequill.render.words.RefrigerantWords;
 import icequill.render.words.Sentences;
 import icequill.work.ChargeClass;
 import icequill.work.Finding;
@@ -90,7 +92,12 @@ public record VisitTelling(Optional<Site> site, Sentences sentences) {
                 finding.complaint(), finding.cause(), finding.correction(), finding.side(), tasks(kept, finding, true),
                 Stream.concat(tasks(kept, finding, false).stream(), declined(kept, visit, id)).toList(),
                 finding.readings(), parts(kept, visit, line -> line.machine().filter(id::equals).isPresent()),
-                finding.recommendations());
+                refrigerant(kept, visit, finding), finding.recommendations());
+    }
+
+    private List<String> refrigerant(Kept kept, Visit visit, Finding finding) {
+        return site.flatMap(where -> kept.rates().flatMap(rates -> Handled.of(visit, finding, where, rates)))
+                .map(new RefrigerantWords(sentences)::told).orElse(List.of());
     }
 
     private List<String> tasks(Kept kept, Finding finding, boolean done) {

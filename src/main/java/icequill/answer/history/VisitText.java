@@ -63,6 +63,7 @@ final class VisitText {
         machine.correction().ifPresent(text -> add(lines, 2, "machine.correction", text));
         addAll(lines, 2, visit.state() == VisitState.PLANNED ? "history.to-do" : "machine.tasks", machine.tasks());
         addAll(lines, 2, parts(visit), machine.parts());
+        addAll(lines, 2, "leak.kind", machine.refrigerant());
         addAll(lines, 2, "history.readings", machine.readings().stream().map(this::reading).toList());
         addAll(lines, 2, "outcome.declined", machine.declined());
         machine.recommendations().forEach(advice -> add(lines, 2,

@@ -162,7 +162,8 @@ public final class VisitReader {
                                 used.number("minutes"),
                                 used.number("ph"), used.number("strip"), used.place("material")))
                         .stream()).toList(),
-                entry.text("confirmed"), entry.place("machine")));
+                entry.child("refrigerant").map(RefrigerantReader::read), entry.text("confirmed"),
+                entry.place("machine")));
     }
 
     private Optional<VisitLine> line(Fields entry) {

@@ -17,6 +17,7 @@ import icequill.work.BandWeek.Window;
 import icequill.work.Holiday;
 import icequill.work.Holiday.Observed;
 import icequill.work.Qualification;
+import icequill.work.TechnicianCertificate;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
@@ -70,7 +71,14 @@ final class LaborReader {
                 holidays);
         return Optional.of(new LaborRates(bands, week, grades, counting(),
                 new CrewRules(fields.child("break").flatMap(LaborReader::rest),
-                        fields.constant("onRoof", CrewRules.OnRoof.class).orElse(CrewRules.NONE.onRoof()))));
+                        fields.constant("onRoof", CrewRules.OnRoof.class).orElse(CrewRules.NONE.onRoof()),
+                        fields.children("certificates").stream().flatMap(entry -> certificate(entry).stream())
+                                .toList())));
+    }
+
+    private static Optional<TechnicianCertificate> certificate(Fields entry) {
+        return entry.text("person").flatMap(person -> entry.constant("type", TechnicianCertificate.Type.class)
+                .map(type -> new TechnicianCertificate(person, type, entry.text("number"))));
     }
 
     private static Optional<CrewRules.Break> rest(Fields entry) {

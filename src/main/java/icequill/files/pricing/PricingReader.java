@@ -42,13 +42,15 @@ public final class PricingReader {
             "tiers", "notices", "taxes");
     /** Without it, energy is told from nameplates alone. */
     private static final String ENERGY = "energy";
+    /** Without it, nothing is known of refrigerants and the law about them. */
+    private static final String REFRIGERANTS = "refrigerants";
     private static final String FORECAST = "forecast";
     /** Without it, the kinds that come with the program. */
     private static final String SITE_KINDS = "site-kinds";
     /** Without one, everybody pays the shop's prices. */
     private static final String RATE_SHEET = "rate-sheet";
     private static final List<String> KINDS = Stream
-            .concat(NEEDED.stream(), Stream.of(FORECAST, ENERGY, SITE_KINDS, RATE_SHEET))
+            .concat(NEEDED.stream(), Stream.of(FORECAST, ENERGY, REFRIGERANTS, SITE_KINDS, RATE_SHEET))
             .toList();
 
     private final CurrencyUnit currency;
@@ -113,7 +115,8 @@ public final class PricingReader {
                         there("tasks", tasks), there("adjustments", adjustments), there("tiers", plans))
                 .reduce(true, Boolean::logicalAnd);
         RateSchedule schedule = new RateSchedule(currency, timeline(labor), timeline(serviceCall), timeline(materials),
-                timeline(tasks), timeline(adjustments), timeline(plans), sheets(bands, named, known));
+                timeline(tasks), timeline(adjustments), timeline(plans), sheets(bands, named, known),
+                RefrigerantsReader.read(ofKind(REFRIGERANTS, known)));
         TaxRules rules = new TaxRules(timeline(taxes));
         NoticeRules laws = new NoticeRules(timeline(notices));
         return new Pricing(complete ? Optional.of(schedule) : Optional.empty(),

@@ -32,7 +32,8 @@ public record ShippedMarks(Place place, String line, Set<String> printed) {
     private static final String MARK = "as shipped";
     private static final String INVENTED = "invented for the demo";
     private static final Set<String> OWNERS = Set.of("wage", "cost", "markup");
-    private static final Set<String> WORKED_WITH = Set.of("effective", "label", "qualified", "priceStep");
+    private static final Set<String> WORKED_WITH = Set.of("effective", "label", "qualified", "certificates",
+            "priceStep");
     private static final Pattern STEP = Pattern.compile("[.]|\\[[0-9]+]");
     private static final int SHORTEST = 3;
 

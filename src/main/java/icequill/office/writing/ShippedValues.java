@@ -8,6 +8,7 @@ import icequill.document.MaintenanceQuote;
 import icequill.document.OwnersOutlook;
 import icequill.document.Paper;
 import icequill.document.PricedPaper;
+import icequill.document.RefrigerantRecord;
 import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
 import icequill.document.ServiceAgreement;
@@ -50,6 +51,7 @@ final class ShippedValues {
         case PricedPaper priced -> !priced.isDraft();
         case MaintenanceQuote quote -> quote.number().isPresent();
         case VisitRecord record -> true;
+        case RefrigerantRecord record -> true;
         case ServiceAgreement agreement -> true;
         case RenewalNotice notice -> true;
         case Statement statement -> true;

@@ -3,7 +3,7 @@ package icequill.render.view;
 import icequill.agreement.Tier;
 import icequill.document.CatchUpPrice;
 import icequill.document.MaintenanceQuote;
-import icequill.document.PastCalls;
+import icequill.document.MaintenanceQuote.PastCalls;
 import icequill.document.PlanChoice;
 import icequill.document.PlanYear;
 import icequill.explain.Fact;

@@ -24,6 +24,9 @@ import javax.money.MonetaryAmount;
 /** What to expect of each way of care as texts and drawings, ready for {@code parts/outlook.ftlh}. */
 record OutlookView(Outlook outlook, Sentences sentences) {
 
+    /** What a text takes besides its letters, in letters: the rest of its last line. */
+    private static final int LAST_LINE = 30;
+
     /**
      * The whole outlook.
      *
@@ -68,7 +71,7 @@ record OutlookView(Outlook outlook, Sentences sentences) {
 
     Ahead ahead() {
         List<Input> inputs = outlook.inputs().stream().map(this::input).toList();
-        int half = Columns.half(inputs.stream().map(input -> input.what().length() + input.origin().length()).toList());
+        int half = half(inputs.stream().map(input -> input.what().length() + input.origin().length()).toList());
         return new Ahead(say(outlook.answer().getFirst()), outlook.answer().stream().skip(1).map(this::say).toList(),
                 legend(), Stream.of(ordered().getFirst(), ordered().getLast()).map(this::picture).toList(),
                 ordered().stream().map(this::row).toList(),
@@ -206,5 +209,17 @@ record OutlookView(Outlook outlook, Sentences sentences) {
     /** Rounded amounts are written without decimals where they have none. */
     private String amount(MonetaryAmount amount) {
         return sentences.formats().number(Amounts.number(amount));
+    }
+
+    /** How many of the texts belong into the first column, by their lengths in letters. */
+    private static int half(List<Integer> lengths) {
+        int whole = lengths.stream().mapToInt(length -> length + LAST_LINE).sum();
+        int sum = 0;
+        int count = 0;
+        while (count < lengths.size() && 2 * sum + lengths.get(count) + LAST_LINE <= whole) {
+            sum += lengths.get(count) + LAST_LINE;
+            count++;
+        }
+        return count;
     }
 }

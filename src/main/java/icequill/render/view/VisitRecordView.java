@@ -4,10 +4,12 @@ import icequill.document.MachineReport;
 import icequill.document.VisitRecord;
 import icequill.document.VisitRecord.Chemical;
 import icequill.explain.ConstantKey;
+import icequill.life.refrigerant.Handled;
 import icequill.party.Machine;
 import icequill.render.page.Page;
 import icequill.render.page.Texts;
 import icequill.render.words.MachineName;
+import icequill.render.words.RefrigerantWords;
 import icequill.render.words.Sentences;
 import icequill.work.Caution;
 import icequill.work.Contradiction;
@@ -77,7 +79,9 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
         MachineReport report = machine.report();
         Details details = new Details(sentences).add("sheet.machine", kind(report.machine()));
         return new MachineRecord(new MachineName(report.machine(), sentences).text(),
-                view.reportRows(report, details).add("record.used", used(machine)).rows(), VisitView.readings(report),
+                view.reportRows(report, details).add("record.used", used(machine))
+                        .add("leak.kind", machine.refrigerant().map(this::refrigerant)).rows(),
+                VisitView.readings(report),
                 remarks(machine), machine.chemicals().stream().map(this::chemical).toList());
     }
 
@@ -91,6 +95,10 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
         return machine.used().stream()
                 .map(part -> Sentences.capitalized(part.name()) + ", " + sentences.quantity(part.quantity()))
                 .reduce((one, other) -> one + "; " + other);
+    }
+
+    private String refrigerant(Handled handled) {
+        return String.join("; ", new RefrigerantWords(sentences).told(handled));
     }
 
     /** A pH is told to a tenth at least. */

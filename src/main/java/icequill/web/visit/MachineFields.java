@@ -14,7 +14,7 @@ record MachineFields(Typing typing, Kept.Rows kept) {
     private static final List<String> NOTES = List.of("complaint", "cause", "correction", "side", "confirmed");
     private static final List<String> READING = List.of("what", "unit", "before", "after");
     private static final Set<String> SHOWN = Set.of("machine", "complaint", "cause", "correction", "side", "confirmed",
-            "tasks", "readings", "recommended", "settled", "chemicals");
+            "tasks", "readings", "recommended", "settled", "chemicals", "refrigerant");
 
     List<Map<String, Object>> read() {
         List<Map<String, Object>> machines = new ArrayList<>();
@@ -34,6 +34,10 @@ record MachineFields(Typing typing, Kept.Rows kept) {
             list(machine, "settled",
                     typing.texts("settled-" + id).stream().map(EarlierRepair::of).map(EarlierRepair::form).toList());
             list(machine, "chemicals", new ChemicalFields(typing, id, before.rows("chemicals")).read(path));
+            Map<String, Object> refrigerant = new RefrigerantFields(typing, id).read(path);
+            if (!refrigerant.isEmpty()) {
+                machine.put("refrigerant", refrigerant);
+            }
             machines.add(machine);
         }
         return machines;
@@ -114,6 +118,7 @@ record MachineFields(Typing typing, Kept.Rows kept) {
             }
             machine.rows("settled").forEach(earlier -> filling.tick("settled-" + id, EarlierRepair.of(earlier).text()));
             ChemicalFields.fill(machine, id, filling);
+            RefrigerantFields.fill(machine, id, filling);
         }
     }
 }

@@ -62,6 +62,7 @@ import icequill.answer.rates.RatesList;
 import icequill.answer.rates.RatesSheet;
 import icequill.answer.rates.Rework;
 import icequill.answer.rates.WhatIf;
+import icequill.answer.refrigerant.RefrigerantHistory;
 import icequill.answer.register.ContactList;
 import icequill.answer.register.CustomerList;
 import icequill.answer.register.MachineList;
@@ -99,6 +100,7 @@ final class Answers {
         all.put("quotes", QuoteList.class);
         all.put("quote-outcomes", QuoteOutcomes.class);
         all.put("quote-standing", QuoteStanding.class);
+        all.put("refrigerant-log", RefrigerantHistory.class);
         all.put("claim", ClaimSheet.class);
         all.put("claims", ClaimList.class);
         all.put("job", JobSheet.class);
