@@ -172,7 +172,8 @@ class ArchitectureTest {
         room(arrows, "ledger.store", "files.disk money");
         room(arrows, "ledger.find", "money");
         room(arrows, "ledger.trail", "ledger.store");
-        room(arrows, "ledger.entries", "ledger.trail ledger.store party");
+        // files.disk, because what goes along with a mail is known by its hash
+        room(arrows, "ledger.entries", "ledger.trail ledger.store files.disk party");
         // files.pricing, because papers name the version of the rates that they were made by
         // explain, because kinds of papers have names
         room(arrows, "ledger.papers",

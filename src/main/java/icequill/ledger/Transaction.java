@@ -5,6 +5,7 @@ import icequill.ledger.care.FromPapers;
 import icequill.ledger.entries.Erasure;
 import icequill.ledger.entries.FormDrafts;
 import icequill.ledger.entries.LifeSteps;
+import icequill.ledger.entries.MailFiles;
 import icequill.ledger.entries.Merging;
 import icequill.ledger.entries.Receiving;
 import icequill.ledger.entries.Register;
@@ -37,6 +38,7 @@ public final class Transaction extends Reading {
     private final Issuing issuing;
     private final Adopting adopting;
     private final LifeSteps lifeSteps;
+    private final MailFiles mailFiles;
     private final SentForms sentForms;
     private final FormDrafts formDrafts;
     private final Trail trail;
@@ -53,6 +55,7 @@ public final class Transaction extends Reading {
         this.issuing = issuing;
         this.adopting = new Adopting(handle, trail);
         this.lifeSteps = new LifeSteps(handle, now, trail);
+        this.mailFiles = new MailFiles(handle);
         this.sentForms = new SentForms(handle, now);
         this.formDrafts = new FormDrafts(handle, now);
         this.trail = trail;
@@ -76,6 +79,10 @@ public final class Transaction extends Reading {
 
     public LifeSteps lifeSteps() {
         return lifeSteps;
+    }
+
+    public MailFiles mailFiles() {
+        return mailFiles;
     }
 
     public SentForms sentForms() {

@@ -23,7 +23,7 @@ public final class Tampering {
             "rates_adopted_never_changes", "rates_adopted_never_goes", "payment_never_changes", "payment_never_goes",
             "payment_share_never_changes", "payment_share_never_goes", "payment_withdrawn_never_changes",
             "payment_withdrawn_never_goes", "further_visit_never_changes", "further_visit_never_goes",
-            "life_step_never_changes", "life_step_never_goes");
+            "life_step_never_changes", "life_step_never_goes", "mail_file_never_changes", "mail_file_only_forgotten");
 
     private Tampering() {
     }

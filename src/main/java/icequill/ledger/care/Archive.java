@@ -29,6 +29,7 @@ public final class Archive {
     private static final int WITH_PAYMENTS = 13;
     private static final int WITH_LIVES = 24;
     private static final int WITH_MAIL = 29;
+    private static final int WITH_MAIL_FILES = 30;
 
     /** The tables in an order in which each row comes after those it points to. */
     private static final List<Table> TABLES = List.of(new Table("customer", "id"),
@@ -46,6 +47,7 @@ public final class Archive {
             new Table("payment_withdrawn", "payment_id", WITH_PAYMENTS),
             new Table("account", "customer_id", WITH_PAYMENTS),
             new Table("life_step", "kind, id, position", WITH_LIVES),
+            new Table("mail_file", "mail_id, position", WITH_MAIL_FILES),
             new Table("rates_version", "id", Schema.WITH_RATES),
             new Table("rates_file", "version_id, name", Schema.WITH_RATES),
             new Table("rates_adopted", "number", Schema.WITH_RATES), new Table("series", "kind, office, year"),

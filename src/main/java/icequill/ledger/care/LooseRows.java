@@ -1,5 +1,6 @@
 package icequill.ledger.care;
 
+import icequill.ledger.entries.MailFiles;
 import icequill.ledger.find.FindWords;
 import icequill.ledger.store.Schema;
 import icequill.problem.Code;
@@ -57,6 +58,9 @@ record LooseRows(Handle handle, Problems findings) {
         each("SELECT DISTINCT kind || ' ' || id FROM life_step l"
                 + " WHERE EXISTS (SELECT 1 FROM site_merged m WHERE m.site_id = l.site_id)",
                 "a step is of a site that was merged into another: ");
+        each("SELECT mail_id || ' ' || position FROM mail_file f WHERE NOT EXISTS (SELECT 1 FROM life_step l"
+                + " WHERE l.kind = 'MAIL' AND l.id = f.mail_id)", "a file goes along with no mail: ");
+        MailFiles.changed(handle).forEach(mail -> damaged("what goes along with a mail was changed: " + mail));
         each("SELECT kind || ' ' || id FROM life_step GROUP BY kind, id"
                 + " HAVING min(position) <> 1 OR max(position) <> count(*)",
                 "steps are not numbered from 1 without a gap: those of ");

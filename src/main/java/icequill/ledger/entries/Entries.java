@@ -193,6 +193,11 @@ public final class Entries {
         return new LifeRows(handle).atSite(site);
     }
 
+    /** What goes along with a mail and is no paper of the book, in its order. */
+    public List<MailFile> mailFiles(String mail) {
+        return MailFiles.of(handle, mail);
+    }
+
     /** By visit; those that stand are not among them. */
     public Map<String, Withdrawal> withdrawals() {
         return VisitRows.withdrawals(handle);

@@ -32,7 +32,7 @@ public final class Erasure {
 
     /**
      * Blanks what is personal about a customer: name, bill-to, numbers and certificates, and the names, addresses and notes of its
-     * sites, machines, visits, agreements and requests, names and words of people in what happened to quotes, agreements and calls, what payers wrote on payments, what is known of the account besides, why visits and
+     * sites, machines, visits, agreements and requests, names and words of people in what happened to quotes, agreements, calls and mails, what went along with these, what payers wrote on payments, what is known of the account besides, why visits and
      * payments were withdrawn, what somebody began to type of them, and what the trail says of all of it. Papers that
      * were issued stay as they are, as long as the law and the shop keep them.
      *
@@ -46,6 +46,7 @@ public final class Erasure {
                     .forEach(gone -> Noted.of(gone, TrailEvent.FORGOTTEN).in(trail,
                             () -> new CustomerRows(handle).update(gone)));
             SiteRows.ofCustomer(handle, id).forEach(this::forget);
+            Stream.concat(Stream.of(id), merged.stream().map(CustomerEntry::id)).forEach(this::forgetMails);
             forgetAccount(id);
             trail.forget(id);
             merged.forEach(other -> trail.forget(other.id()));
@@ -64,6 +65,15 @@ public final class Erasure {
         AccountRows.find(handle, customer).map(known -> new AccountEntry(customer, BLANK)).ifPresent(
                 blank -> Noted.of(blank, TrailEvent.FORGOTTEN).in(trail,
                         () -> AccountRows.store(handle, blank, now)));
+    }
+
+    private void forgetMails(String customer) {
+        new LifeRows(handle).ofCustomer(customer).forEach(this::forget);
+        MailFiles.forget(handle, customer);
+    }
+
+    private void forget(LifeStep step) {
+        Noted.of(step, TrailEvent.FORGOTTEN).in(trail, () -> new LifeRows(handle).forget(step));
     }
 
     private void forget(SiteEntry site) {
@@ -86,8 +96,7 @@ public final class Erasure {
                 .map(agreement -> new AgreementEntry(agreement.id(), agreement.number(), agreement.site(), BLANK))
                 .forEach(agreement -> Noted.of(agreement, TrailEvent.FORGOTTEN).in(trail,
                         () -> AgreementRows.update(handle, agreement, now)));
-        entries.stepsAt(site.id()).forEach(step -> Noted.of(step, TrailEvent.FORGOTTEN).in(trail,
-                () -> new LifeRows(handle).forget(step)));
+        entries.stepsAt(site.id()).forEach(this::forget);
         entries.requestsAt(site.id()).stream()
                 .map(request -> new RequestEntry(request.kind(), request.id(), request.site(), BLANK))
                 .forEach(request -> Noted.of(request, TrailEvent.FORGOTTEN).in(trail,

@@ -58,6 +58,11 @@ record LifeRows(Handle handle) {
                 .map(Row::step).list();
     }
 
+    List<LifeStep> ofCustomer(String customer) {
+        return handle.createQuery(SELECT + "WHERE customer_id = :customer" + ORDER).bind("customer", customer)
+                .mapTo(Row.class).map(Row::step).list();
+    }
+
     /** What happened last, by id. */
     Map<String, String> last(String kind) {
         return handle.createQuery("SELECT id, event FROM life_step l WHERE kind = :kind AND position = (SELECT"
@@ -70,11 +75,13 @@ record LifeRows(Handle handle) {
 
     void insert(LifeStep step, Instant now) {
         handle.createUpdate(
-                "INSERT INTO life_step (kind, id, position, event, dated, site_id, said, personal, noted_at)"
-                        + " VALUES (:kind, :id, :position, :event, :dated, :site, :said, :personal, :now)")
+                "INSERT INTO life_step (kind, id, position, event, dated, site_id, said, personal, noted_at,"
+                        + " customer_id)"
+                        + " VALUES (:kind, :id, :position, :event, :dated, :site, :said, :personal, :now, :customer)")
                 .bind("kind", step.kind()).bind("id", step.id()).bind("position", step.position())
                 .bind("event", step.event()).bind("dated", step.dated()).bind("site", step.site())
-                .bind("said", json(step.said())).bind("personal", json(step.personal())).bind("now", now).execute();
+                .bind("said", json(step.said())).bind("personal", json(step.personal())).bind("now", now)
+                .bind("customer", step.customer()).execute();
     }
 
     void move(LifeStep step, String site) {

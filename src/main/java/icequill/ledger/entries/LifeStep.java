@@ -23,6 +23,9 @@ import java.util.function.BiFunction;
 public record LifeStep(String kind, String id, int position, String event, LocalDate dated, Optional<String> site,
         Map<String, String> said, Map<String, String> personal) {
 
+    /** Under which key a step says whose it is, by id, where more than its site tells it. */
+    public static final String CUSTOMER = "customer";
+
     public LifeStep {
         said = Map.copyOf(said);
         personal = Map.copyOf(personal);
@@ -41,6 +44,11 @@ public record LifeStep(String kind, String id, int position, String event, Local
                     what + " " + step.id() + ": its step " + step.position() + " cannot follow those before it"));
         }
         return state;
+    }
+
+    /** With whom it is forgotten besides the customer of its site. */
+    Optional<String> customer() {
+        return Optional.ofNullable(said.get(CUSTOMER));
     }
 
     /** What the step says under a key, of a person or not. */

@@ -38,7 +38,7 @@ public enum Subject {
             "SELECT *, customer_id AS owner FROM account WHERE customer_id = ?"),
     /** A step of something that lives, called by the kind of that, its id and the position, with strokes between. */
     STEP("SELECT kind || '/' || id || '/' || position AS entry FROM life_step",
-            "SELECT l.*, s.customer_id AS owner FROM life_step l LEFT JOIN site s ON s.id = l.site_id"
+            "SELECT l.*, COALESCE(s.customer_id, l.customer_id) AS owner FROM life_step l LEFT JOIN site s ON s.id = l.site_id"
                     + " WHERE l.kind = ? AND l.id = ? AND CAST(l.position AS TEXT) = ?"),
     /** A version of the rates. Its hash stands for its files. */
     RATES("SELECT id AS entry FROM rates_version", "SELECT *, NULL AS owner FROM rates_version WHERE id = ?"),

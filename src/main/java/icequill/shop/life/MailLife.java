@@ -37,7 +37,6 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
     private static final String AT = "at";
     private static final String WHY = "why";
     private static final String NUMBER = "number";
-    private static final String CUSTOMER = "customer";
     private static final String MESSAGE = "messageId";
     private static final String OCCASION = "occasion";
     private static final String TO = "to";
@@ -101,7 +100,7 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
     public static LifeStep written(String id, MailMatter matter, String customer, Optional<String> site,
             String messageId, Instant now, LocalDate day) {
         return new LifeStep(KIND, id, 1, Event.WRITTEN.name(), day, site,
-                Map.of(AT, now.toString(), CUSTOMER, customer, MESSAGE, messageId, NUMBER, matter.number(), OCCASION,
+                Map.of(AT, now.toString(), LifeStep.CUSTOMER, customer, MESSAGE, messageId, NUMBER, matter.number(), OCCASION,
                         matter.occasion().name()),
                 Map.of());
     }
@@ -135,7 +134,8 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
 
     /** What servers and people say may name a person. */
     private LifeStep step(Event what, Instant at, String why, LocalDate day) {
-        return new LifeStep(KIND, id, history.size() + 1, what.name(), day, site, Map.of(AT, at.toString()),
+        return new LifeStep(KIND, id, history.size() + 1, what.name(), day, site,
+                Map.of(AT, at.toString(), LifeStep.CUSTOMER, customer),
                 why.isEmpty() ? Map.of() : Map.of(WHY, why));
     }
 
@@ -148,7 +148,7 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
         LifeStep first = steps.getFirst();
         MailState state = LifeStep.led("mail", MailState.written(at(first)), steps.subList(1, steps.size()),
                 (before, step) -> MailState.step(before, event(step)));
-        return new MailLife(first.id(), matter(first), first.text(CUSTOMER).orElse(""), first.site(),
+        return new MailLife(first.id(), matter(first), first.text(LifeStep.CUSTOMER).orElse(""), first.site(),
                 first.text(MESSAGE).orElse(""), state,
                 steps.reversed().stream().filter(step -> step.text(TEXT).isPresent()).map(MailLife::copy).findFirst(),
                 steps.stream()
