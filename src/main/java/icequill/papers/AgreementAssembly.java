@@ -45,7 +45,8 @@ public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earn
                 first.plan().tier().promised(), hand.yearPrice(), hand.how(),
                 first.plan().termPrice(hand.yearPrice()), hand.termPayments(), hand.request().scope().billing(),
                 hand.request().renewal().terms(), hand.request().cancelDays(),
-                hand.request().scope().billing().map(billed -> refund()), hand.request().purchaseOrder(), remarks());
+                hand.request().scope().billing().map(billed -> refund()), hand.request().orders().on(options.date()),
+                remarks());
     }
 
     private static Validated<CareAt> care(AgreementAtSite state, PaperOptions options) {

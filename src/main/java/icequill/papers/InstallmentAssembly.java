@@ -66,7 +66,7 @@ public record InstallmentAssembly(WholeAgreement hand, BillTo billTo) {
         Site site = hand.site();
         Shop shop = hand.first().setting().shop();
         Wording plan = hand.first().plan().tier().name();
-        ServicePeriod served = served(payment);
+        ServicePeriod served = served(payment, options.date());
         Phrase text = text(payment, served, plan);
         List<AgreementAtSite> asked = hand.sites().stream().filter(state -> at(state, payment).isPresent()).toList();
         boolean naming = TotalsTogether.nameTheirPlaces(
@@ -113,15 +113,17 @@ public record InstallmentAssembly(WholeAgreement hand, BillTo billTo) {
         return new Phrase(text.key() + "-at", facts);
     }
 
-    private ServicePeriod served(Installment payment) {
+    /** @param date of the invoice, by which a purchase order stands for it */
+    private ServicePeriod served(Installment payment, LocalDate date) {
+        Optional<String> order = hand.request().orders().on(date);
         Site site = hand.site();
         if (!hand.isOverSeveralSites()) {
-            return new ServicePeriod(site.name(), site.storeNumber(), site.address(), hand.request().purchaseOrder(),
+            return new ServicePeriod(site.name(), site.storeNumber(), site.address(), order,
                     payment.due(), until(payment));
         }
         String names = hand.sites().stream().filter(state -> at(state, payment).isPresent())
                 .map(state -> state.setting().whole().name()).collect(Collectors.joining("; "));
-        return new ServicePeriod(names, Optional.empty(), site.address(), hand.request().purchaseOrder(),
+        return new ServicePeriod(names, Optional.empty(), site.address(), order,
                 payment.due(), until(payment), Optional.of(true));
     }
 

@@ -30,14 +30,14 @@ import javax.money.MonetaryAmount;
  * @param agreed a year's price that was agreed on as it stands, such as that of a renewal; empty where the rates give it
  * @param cancelDays of notice by which the customer may end it within the term
  * @param changes in mid-term, by rising day
- * @param purchaseOrder that stands for all that the agreement bills
+ * @param orders that stand for all that the agreement bills
  * @param part present where this is one of several sites
  * @param further the other sites of it; each has none itself
  * @param ended present where a notice ends it before it would end by itself
  */
 public record AgreementRequest(String number, PlanScope scope, Visit.Named tier, LocalDate priced,
         Optional<Acceptance> accepted, Optional<Agreed> agreed, int cancelDays, Renewal renewal, List<Change> changes,
-        Optional<String> purchaseOrder, Optional<Part> part, List<AgreementRequest> further, Optional<Ended> ended) {
+        StandingOrders orders, Optional<Part> part, List<AgreementRequest> further, Optional<Ended> ended) {
 
     /**
      * How it ends early.
@@ -123,15 +123,21 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
     /** The same as somebody ended it. */
     public AgreementRequest ending(Ended early) {
         return new AgreementRequest(number, scope, tier, priced, accepted, agreed, cancelDays, renewal, changes,
-                purchaseOrder, part, further.stream().map(site -> site.ending(early)).toList(), Optional.of(early));
+                orders, part, further.stream().map(site -> site.ending(early)).toList(), Optional.of(early));
     }
 
     /** The same with one more change at one of its sites, after all that are known there. */
     public AgreementRequest changing(String site, Change change) {
         boolean isHere = scope.site().equals(site);
         return new AgreementRequest(number, scope, tier, priced, accepted, agreed, cancelDays, renewal,
-                isHere ? Stream.concat(changes.stream(), Stream.of(change)).toList() : changes, purchaseOrder, part,
+                isHere ? Stream.concat(changes.stream(), Stream.of(change)).toList() : changes, orders, part,
                 further.stream().map(other -> other.changing(site, change)).toList(), ended);
+    }
+
+    /** The same with another standing purchase order. */
+    public AgreementRequest ordering(StandingOrders.From order) {
+        return new AgreementRequest(number, scope, tier, priced, accepted, agreed, cancelDays, renewal, changes,
+                orders.and(order), part, further.stream().map(other -> other.ordering(order)).toList(), ended);
     }
 
     /** Whether a day is after its last one, where somebody ended it early. */

@@ -3,6 +3,7 @@ package icequill.web;
 import icequill.office.quoting.QuotedPaper;
 import icequill.web.agreement.AgreementChange;
 import icequill.web.agreement.AgreementEnd;
+import icequill.web.agreement.AgreementOrder;
 import icequill.web.agreement.AgreementPage;
 import icequill.web.agreement.AgreementRefusal;
 import icequill.web.agreement.AgreementsPage;
@@ -165,6 +166,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/agreements/{number}", new AgreementPage());
         form("/agreements/{number}/change", new AgreementChange());
         form("/agreements/{number}/end", new AgreementEnd());
+        form("/agreements/{number}/order", new AgreementOrder());
         form("/agreements/{number}/refuse", new AgreementRefusal());
         form("/agreements/{number}/renewal", new RenewalPage());
     }

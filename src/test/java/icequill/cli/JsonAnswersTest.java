@@ -150,6 +150,7 @@ class JsonAnswersTest {
             "shown | quote show MQ-2026-00001",
             "agreement-changing | agreement change hotel-fernhill --first-day 2026-10-01 --add main-kitchen --yes",
             "agreement | agreement show crumb-lane-bakery",
+            "agreement | agreement order crumb-lane-bakery CL-77",
             "agreement | agreement notice A-2026-004 --way mail --sent 2026-12-05",
             "agreement | agreement renew A-2026-004 --agreed-by Noor",
             "agreement | agreement refuse A-2026-005 --way mail --on 2026-12-01",

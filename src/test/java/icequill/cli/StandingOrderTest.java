@@ -73,6 +73,34 @@ class StandingOrderTest {
         assertThat(html("invoice", "draft", before)).doesNotContain("FH-STANDING-26", "Purchase order");
     }
 
+    /** From 1 September another order stands: on an installment by the day of its invoice, on a visit by its own, and on a renewal; what was issued stays. */
+    @Test
+    void otherOrderFromADayOn_standsForWhatFollows() throws IOException {
+        String issued = shop.json("invoice", "issue", agreement, "--installment", "1", "--date", "2026-08-31")
+                .path("papers").get(0).path("number").asString();
+
+        JsonNode told = shop.json("agreement", "order", "A-2026-002", "FH-NEW-27", "--first-day", "2026-09-01", "--from",
+                "J. Baker");
+
+        assertThat(told.path("purchaseOrder").asString()).isEqualTo("FH-NEW-27");
+        assertThat(told.path("steps").get(0).path("told").asString())
+                .isEqualTo("Purchase order FH-NEW-27 stands from September 1, 2026 on, J. Baker.");
+        String next = shop.json("invoice", "issue", agreement, "--installment", "2", "--date", "2026-09-01")
+                .path("papers").get(0).path("number").asString();
+        assertThat(shop.json("find", "FH-STANDING-26").path("papers")).extracting(paper -> paper.path("number").asString())
+                .containsExactly(issued);
+        assertThat(shop.json("find", "FH-NEW-27").path("papers")).extracting(paper -> paper.path("number").asString())
+                .containsExactly(next);
+        assertThat(html("invoice", "draft", shop.write("visits/before.yaml", VISIT).toString()))
+                .contains("FH-STANDING-26");
+        assertThat(html("invoice", "draft", shop.write("visits/after.yaml", VISIT.replace("06-16", "09-16")).toString()))
+                .contains("FH-NEW-27");
+        shop.json("agreement", "order", "A-2026-002", "--first-day", "2026-12-01");
+        assertThat(shop.json("agreement", "show", "A-2026-002").path("purchaseOrder").isMissingNode()).isTrue();
+        assertThat(shop.problems("agreement", "order", "A-2026-002", "X", "--first-day", "2026-05-31")).containsExactly(
+                ":0: from: it begins on 2026-06-01 (that day or a later one)");
+    }
+
     private String html(String... args) throws IOException {
         List<String> line = new ArrayList<>(List.of(args));
         line.add("--html");

@@ -99,6 +99,16 @@ class AgreementPagesTest {
                 .contains("main-kitchen");
     }
 
+    @Test
+    void purchaseOrder_standsFromADayOn() {
+        assertThat(sent("order", Map.of("order", "CL-77", "from", "2026-06-01", "seen", "0")).statusCode())
+                .isEqualTo(303);
+        assertThat(owner.get(BAKERY).body()).contains("CL-77 stands from June 1, 2026 on.");
+        HttpResponse<String> early = sent("order", Map.of("order", "CL-78", "from", "2026-05-01", "seen", "1"));
+        assertThat(early.statusCode()).isEqualTo(422);
+        assertThat(early.body()).contains("href=\"#from\"", "value=\"CL-78\"");
+    }
+
     /** Of the demo's agreements the bakery's is found by its customer; it has one installment billed and the next visit is that of September. */
     @Test
     void list_findsAgreements_andSaysWhatIsNext() {

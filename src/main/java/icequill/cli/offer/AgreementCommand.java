@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 @Command(name = "agreement", mixinStandardHelpOptions = true, subcommands = {AgreementChangeCommand.class,
         AgreementEndCommand.class,
         AgreementListCommand.class,
-        AgreementNextCommand.class, AgreementNoticeCommand.class, AgreementPrintCommand.class,
+        AgreementNextCommand.class, AgreementNoticeCommand.class, AgreementOrderCommand.class, AgreementPrintCommand.class,
         AgreementRefuseCommand.class,
         AgreementRenewCommand.class,
         AgreementRenewalCommand.class,

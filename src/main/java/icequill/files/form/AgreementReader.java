@@ -14,6 +14,7 @@ import icequill.problem.Problem;
 import icequill.request.AgreementRequest;
 import icequill.request.AgreementRequest.RaiseBy;
 import icequill.request.PlanScope;
+import icequill.request.StandingOrders;
 import icequill.work.Visit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -63,7 +64,7 @@ public final class AgreementReader {
     private static AgreementRequest joined(List<AgreementRequest> all) {
         AgreementRequest first = all.getFirst();
         return new AgreementRequest(first.number(), first.scope(), first.tier(), first.priced(), first.accepted(),
-                first.agreed(), first.cancelDays(), first.renewal(), first.changes(), first.purchaseOrder(),
+                first.agreed(), first.cancelDays(), first.renewal(), first.changes(), first.orders(),
                 first.part(), all.subList(1, all.size()), Optional.empty());
     }
 
@@ -130,7 +131,7 @@ public final class AgreementReader {
                 .flatMap(next -> fields.text("number").map(number -> new AgreementRequest(number, scope,
                         new Visit.Named(tier, fields.place("tier")), day, accepted, agreed,
                         fields.integer("cancelDays").orElse(USUAL_NOTICE), next, changes,
-                        fields.text("purchaseOrder"), part, List.of(), Optional.empty())))));
+                        new StandingOrders(fields.text("purchaseOrder"), List.of()), part, List.of(), Optional.empty())))));
     }
 
     private Optional<AgreementRequest.Agreed> agreed(Fields site) {

@@ -78,4 +78,15 @@ public sealed interface AgreementEvent {
             removed = List.copyOf(removed);
         }
     }
+
+    /**
+     * A purchase order stands for whatever it bills from a day on; papers from before keep theirs.
+     *
+     * @param day on which that was said
+     * @param number empty where none stands any more
+     * @param who said so; empty where nobody is named, or the customer was forgotten since
+     */
+    record Ordered(LocalDate day, LocalDate from, Optional<String> number, Optional<String> who)
+            implements
+            AgreementEvent {}
 }

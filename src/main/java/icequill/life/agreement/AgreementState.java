@@ -5,6 +5,7 @@ import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
 import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
+import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
 import icequill.life.agreement.AgreementEvent.Told;
@@ -85,6 +86,10 @@ public sealed interface AgreementState {
 
     /** Where it stands after something that the book knows happened: its terms may have been mended since. */
     static Validated<AgreementState> told(AgreementState state, AgreementEvent event) {
+        return event instanceof Ordered ? Validated.valid(state) : next(state, event);
+    }
+
+    private static Validated<AgreementState> next(AgreementState state, AgreementEvent event) {
         return switch (state) {
         case InForce(List<SentNotice> notices) -> inForce(notices, event);
         case Renewed(List<SentNotice> notices, Renewal renewal) -> event instanceof Notice notice
@@ -107,6 +112,7 @@ public sealed interface AgreementState {
         case Renewal renewal -> Validated.valid(new Renewed(notices, renewal));
         case Begun begun -> Validated.valid(new InForce(notices));
         case Changed changed -> Validated.valid(new InForce(notices));
+        case Ordered ordered -> Validated.valid(new InForce(notices));
         };
     }
 

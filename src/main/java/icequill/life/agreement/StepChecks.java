@@ -5,6 +5,7 @@ import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
 import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
+import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
 import icequill.life.agreement.AgreementEvent.Told;
@@ -20,6 +21,9 @@ import java.time.LocalDate;
  */
 record StepChecks(AgreementTerms terms, Problems problems) {
 
+    /** What fits into the head of a paper. */
+    private static final int LONGEST = 60;
+
     void of(AgreementEvent event) {
         switch (event) {
         case Notice notice -> check(notice);
@@ -27,6 +31,7 @@ record StepChecks(AgreementTerms terms, Problems problems) {
         case Told told -> check(told);
         case Renewal renewal -> checkRenewal();
         case Changed changed -> check(changed);
+        case Ordered ordered -> check(ordered);
         case Arrived arrived -> {
         }
         case Begun begun -> {
@@ -88,6 +93,16 @@ record StepChecks(AgreementTerms terms, Problems problems) {
             problems.add(Code.WRONG_ORDER, at("from"),
                     from + " does not come after the change of " + before + ", by which prices are known",
                     "a day from " + before.plusDays(1) + " to " + term.lastDay());
+        }
+    }
+
+    private void check(Ordered ordered) {
+        if (ordered.number().filter(number -> number.isBlank() || number.length() > LONGEST).isPresent()) {
+            problems.add(Code.OUT_OF_RANGE, at("order"), "a purchase order has 1 to " + LONGEST + " letters and digits",
+                    "its number, or none at all");
+        }
+        if (ordered.from().isBefore(terms.start())) {
+            problems.add(Code.OUT_OF_RANGE, at("from"), "it begins on " + terms.start(), "that day or a later one");
         }
     }
 

@@ -24,6 +24,7 @@ import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
 import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
+import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
 import icequill.life.agreement.AgreementEvent.Told;
@@ -56,7 +57,7 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 site.customer().name(), request.tier().id(), sentences.in(held.hand().first().plan().tier().name()),
                 request.scope().term().start(), request.scope().term().lastDay(), request.renewal().terms().goingOn(),
                 held.lastDay(), request.renewal().terms().lastDayToRefuse(), request.cancelDays(),
-                request.purchaseOrder(),
+                request.orders().on(today),
                 held.yearPrice(),
                 held.hand().sites().stream().map(this::site).toList(), payments(),
                 held.hand().sites().stream().flatMap(this::visits).sorted(Comparator.comparing(DueVisit::day)).toList(),
@@ -136,6 +137,11 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                                 where(changed.removed(), changed.site())),
                         who(changed.who())),
                 changed.words());
+        case Ordered(LocalDate day, LocalDate from, Optional<String> number, Optional<String> who) ->
+            new AgreementStep(day, number
+                    .map(order -> sentences.word("agreed.ordered", order, sentences.formats().day(from), who(who)))
+                    .orElseGet(() -> sentences.word("agreed.ordered-none", sentences.formats().day(from), who(who))),
+                    Optional.empty());
         };
     }
 

@@ -47,6 +47,8 @@ record RenewedForm(Form old, WholeAgreement hand, List<RenewalPrice> prices, Str
         accepted.put("date", Leaf.written(day));
         accepted.put("paper", named());
         entries.put("accepted", Tree.Branch.of(accepted));
+        entries.remove("purchaseOrder");
+        request.orders().on(LocalDate.MAX).ifPresent(order -> entries.put("purchaseOrder", Leaf.written(order)));
         entries.put("start", Leaf.written(terms.next().start()));
         entries.put("months", Leaf.counted(terms.next().months()));
         List<AgreementAtSite> staying = hand.sites().stream().filter(AgreementAtSite::isInAtTheEnd).toList();

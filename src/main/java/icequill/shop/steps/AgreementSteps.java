@@ -11,6 +11,7 @@ import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
 import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
+import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
 import icequill.life.agreement.AgreementEvent.Told;
@@ -22,6 +23,7 @@ import icequill.money.Amounts;
 import icequill.problem.Place;
 import icequill.request.AgreementRequest;
 import icequill.request.AgreementRequest.Ended;
+import icequill.request.StandingOrders;
 import icequill.work.Visit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -55,6 +57,7 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private static final String NEXT = "next";
     private static final String BEFORE = "before";
     private static final String FROM = "from";
+    private static final String ORDER = "order";
     /** Ids with a space between, which no id has. */
     private static final String ADD = "add";
     private static final String REMOVE = "remove";
@@ -64,7 +67,7 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private static final String LESS = "less ";
 
     private enum Event {
-        NOTICE, REFUSAL, TOLD, ARRIVED, RENEWED, BEGUN, CHANGED
+        NOTICE, REFUSAL, TOLD, ARRIVED, RENEWED, BEGUN, CHANGED, ORDERED
     }
 
     public AgreementSteps {
@@ -110,6 +113,9 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
                 now = now.changing(change.site(), new AgreementRequest.Change(change.from(), named(change.added(), ADD),
                         named(change.removed(), REMOVE), Map.of(), Place.NOWHERE));
             }
+            if (event instanceof Ordered order) {
+                now = now.ordering(new StandingOrders.From(order.from(), order.number()));
+            }
         }
         return now;
     }
@@ -154,6 +160,7 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         case BEGUN -> new Begun(step.dated(), step.text(BEFORE).orElse(""));
         case CHANGED -> new Changed(step.dated(), day(step, FROM), step.site().orElse(""), ids(step, ADD),
                 ids(step, REMOVE), step.text(WHO), step.text(WORDS));
+        case ORDERED -> new Ordered(step.dated(), day(step, FROM), step.text(ORDER), step.text(WHO));
         };
     }
 
@@ -199,7 +206,14 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
             next(Event.BEGUN, event, site, Map.of(BEFORE, begun.before()), Optional.empty(), Optional.empty());
         case Changed changed ->
             next(Event.CHANGED, event, changed.site(), said(changed), changed.who(), changed.words());
+        case Ordered ordered -> next(Event.ORDERED, event, site, said(ordered), ordered.who(), Optional.empty());
         };
+    }
+
+    private static Map<String, String> said(Ordered ordered) {
+        Map<String, String> said = new HashMap<>(Map.of(FROM, ordered.from().toString()));
+        ordered.number().ifPresent(number -> said.put(ORDER, number));
+        return said;
     }
 
     private static Map<String, String> said(Changed changed) {

@@ -11,6 +11,7 @@ import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
 import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
+import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
 import icequill.life.agreement.AgreementEvent.Told;
@@ -101,6 +102,13 @@ class AgreementStateTest {
                 row(new Renewed(List.of(), RENEWAL), added("2027-05-01", "depot"), "it goes on as A-2027-001 already"),
                 row(new Noticed(NOTICE), added("2026-12-15", "depot"),
                         "notice was given on 2026-12-01 already: the agreement ends on 2026-12-31"),
+                row(RUNNING, ordered("2026-06-01", "PO-7"), RUNNING),
+                row(new Noticed(NOTICE), ordered("2026-12-15", "PO-7"), new Noticed(NOTICE)),
+                row(new Renewed(List.of(), RENEWAL), ordered("2026-12-15", "PO-7"), new Renewed(List.of(), RENEWAL)),
+                row(RUNNING, ordered("2026-05-31", "PO-7"),
+                        "from: it begins on 2026-06-01 (that day or a later one)"),
+                row(RUNNING, ordered("2026-06-01", " "), "order: a purchase order has 1 to 60 letters and digits (its"
+                        + " number, or none at all)"),
                 new Row(BY_MONTH, RUNNING, notice("2027-04-15", "2027-05-15"),
                         new Noticed(notice("2027-04-15", "2027-05-15"))),
                 new Row(BY_MONTH, RUNNING, notice("2027-05-15", "2027-07-31"),
@@ -126,6 +134,10 @@ class AgreementStateTest {
     private static Changed changed(String from, String site, List<String> added) {
         return new Changed(LocalDate.of(2026, 9, 20), LocalDate.parse(from), site, added, List.of(),
                 Optional.of("J. Baker"), Optional.empty());
+    }
+
+    private static Ordered ordered(String from, String number) {
+        return new Ordered(LocalDate.of(2026, 9, 20), LocalDate.parse(from), Optional.of(number), Optional.empty());
     }
 
     private static Refusal refusal(String day) {
