@@ -217,7 +217,7 @@ class ArchitectureTest {
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer life.quote"
                         + " files.yaml document party explain money shop.life");
         room(arrows, "answer.claim", "answer life.claim explain money shop.life");
-        room(arrows, "answer.mail", "answer life.mail shop.life explain");
+        room(arrows, "answer.mail", "answer life.mail shop.life explain party");
         room(arrows, "answer.job",
                 "answer life.job life.quote life.repair ledger.papers document party explain money shop.life tax");
         room(arrows, "answer.agreement",
@@ -270,7 +270,7 @@ class ArchitectureTest {
                         + " life.agreement render.words plans visits request document agreement work party explain money");
         room(arrows, "office.mail",
                 "mail office.care office.writing answer.history answer.mail shop shop.life files.form ledger ledger.find ledger.entries ledger.papers life.mail"
-                        + " render.words document party explain");
+                        + " render.words document party explain office.register");
         room(arrows, "office.demo",
                 "office office.call office.register office.billing answer shop ledger ledger.papers ledger.entries files.form files.disk outlook plans visits"
                         + " request document agreement work party money office.quoting life.job life.quote");
@@ -299,7 +299,7 @@ class ArchitectureTest {
                 + " files.yaml request party explain tax");
         room(arrows, "web.refrigerant", "request web.page office.refrigerant office.care answer.refrigerant");
         room(arrows, "web.claim", "web.page office.claim answer.claim life.claim");
-        room(arrows, "web.mail", "web.page office.mail answer.mail life.mail");
+        room(arrows, "web.mail", "web.page office.mail answer.mail life.mail party");
         room(arrows, "web.days", "web.page office.days answer.days");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
         room(arrows, "web.run",

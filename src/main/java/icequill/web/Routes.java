@@ -20,6 +20,7 @@ import icequill.web.days.DueVisitsPage;
 import icequill.web.door.Door;
 import icequill.web.mail.MailPage;
 import icequill.web.mail.PaperMailPage;
+import icequill.web.mail.RecipientsPage;
 import icequill.web.offer.JobPage;
 import icequill.web.offer.JobStageForm;
 import icequill.web.offer.JobsPage;
@@ -96,6 +97,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         form("/mail", new MailsPage(runs));
         form("/mail/{mail}", new MailPage());
         form("/papers/{number}/mail", new PaperMailPage());
+        form("/customers/{customer}/mail", new RecipientsPage());
         get("/papers", new PapersPage());
         get("/papers/{number}", new PaperPage());
         get("/papers/{number}/pdf", PaperFilePage.ISSUED);

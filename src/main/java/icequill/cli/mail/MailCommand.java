@@ -5,7 +5,8 @@ import picocli.CommandLine.Command;
 
 /** The commands on mails. */
 @Command(name = "mail", mixinStandardHelpOptions = true, subcommands = {MailAgainCommand.class, MailFoundCommand.class,
-        MailListCommand.class, MailReturnedCommand.class, MailSendCommand.class, MailShowCommand.class,
+        MailListCommand.class, MailRecipientsCommand.class, MailReturnedCommand.class, MailSendCommand.class,
+        MailShowCommand.class,
         MailWithdrawCommand.class,
         MailWriteCommand.class}, description = "Papers out by mail: written, sent, and what became of them. A mail is called as its paper is, with .m1, .m2 and so on behind.", footerHeading = "%nExamples:%n", footer = {
                 "  icequill mail write INV-2026-00012           a mail about a paper, to look at",

@@ -42,14 +42,19 @@ public final class RegisterOffice {
     private final ShopBook book;
     private final Clock clock;
 
-    private RegisterOffice(Path folder, Clock clock) {
-        this.folder = folder;
-        this.book = ShopBook.of(folder, clock);
-        this.clock = clock;
+    private RegisterOffice(ShopBook book) {
+        this.folder = book.folder();
+        this.book = book;
+        this.clock = book.clock();
     }
 
     public static RegisterOffice of(Path folder, Clock clock) {
-        return new RegisterOffice(folder, clock);
+        return of(ShopBook.of(folder, clock));
+    }
+
+    /** The same of a shop that is open already. */
+    public static RegisterOffice of(ShopBook book) {
+        return new RegisterOffice(book);
     }
 
     /**

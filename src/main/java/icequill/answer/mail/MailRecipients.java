@@ -1,0 +1,47 @@
+package icequill.answer.mail;
+
+import icequill.answer.Listing;
+import icequill.explain.ConstantKey;
+import icequill.party.Contact;
+import icequill.party.MailWishes;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Who at a customer's gets papers by mail, and how.
+ *
+ * @param customer by id
+ * @param people for bills, for renewals (quotes, agreements, notices) and more; those without an address get nothing
+ * @param printed the address on bills, which gets what nobody of the people is there for
+ * @param standing papers of the shop that may go along with bills
+ */
+public record MailRecipients(String customer, String customerName, List<Contact> people, Optional<String> printed,
+        MailWishes wishes, List<StandingPaper> standing) implements Listing {
+
+    private static final List<String> HEAD = List.of("who", "email", "for");
+
+    /**
+     * A paper of the shop.
+     *
+     * @param expires its last day; missing where it has none
+     */
+    public record StandingPaper(String name, String title, Optional<LocalDate> expires, boolean expired) {}
+
+    public MailRecipients {
+        people = List.copyOf(people);
+        standing = List.copyOf(standing);
+    }
+
+    @Override
+    public List<String> head() {
+        return HEAD;
+    }
+
+    @Override
+    public List<List<String>> rows() {
+        return people.stream().map(person -> List.of(person.name(), person.email().orElse(""), person.purposes()
+                .stream().sorted().map(ConstantKey::of).collect(Collectors.joining(", ")))).toList();
+    }
+}
