@@ -17,10 +17,41 @@ import java.util.stream.Collectors;
  * @param printed the address on bills, which gets what nobody of the people is there for
  * @param standing papers of the shop that may go along with bills
  */
-public record MailRecipients(String customer, String customerName, List<Contact> people, Optional<String> printed,
-        MailWishes wishes, List<StandingPaper> standing) implements Listing {
+public record MailRecipients(String customer, String customerName, List<Person> people, Optional<String> printed,
+        Wishes wishes, List<StandingPaper> standing) implements Listing {
 
     private static final List<String> HEAD = List.of("who", "email", "for");
+
+    /** One of the people, and what they are there for. */
+    public record Person(String name, Optional<String> email, List<Contact.Purpose> purposes) {
+        public Person {
+            purposes = List.copyOf(purposes);
+        }
+
+        public static Person of(Contact contact) {
+            return new Person(contact.name(), contact.email(), contact.purposes().stream().sorted().toList());
+        }
+    }
+
+    /**
+     * How papers are to be mailed.
+     *
+     * @param atOnce for what papers are mailed as soon as they are issued
+     * @param bare whether the PDF carries no files
+     * @param data whether the electronic invoice lies beside it
+     * @param enclosed standing papers that go with each bill, by name
+     */
+    public record Wishes(List<Contact.Purpose> atOnce, boolean bare, boolean data, List<String> enclosed) {
+        public Wishes {
+            atOnce = List.copyOf(atOnce);
+            enclosed = List.copyOf(enclosed);
+        }
+
+        public static Wishes of(MailWishes wishes) {
+            return new Wishes(wishes.atOnce().stream().sorted().toList(), wishes.bare(), wishes.data(),
+                    wishes.enclosed());
+        }
+    }
 
     /**
      * A paper of the shop.
@@ -42,6 +73,6 @@ public record MailRecipients(String customer, String customerName, List<Contact>
     @Override
     public List<List<String>> rows() {
         return people.stream().map(person -> List.of(person.name(), person.email().orElse(""), person.purposes()
-                .stream().sorted().map(ConstantKey::of).collect(Collectors.joining(", ")))).toList();
+                .stream().map(ConstantKey::of).collect(Collectors.joining(", ")))).toList();
     }
 }

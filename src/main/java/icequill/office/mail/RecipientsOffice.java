@@ -1,7 +1,9 @@
 package icequill.office.mail;
 
 import icequill.answer.mail.MailRecipients;
+import icequill.answer.mail.MailRecipients.Person;
 import icequill.answer.mail.MailRecipients.StandingPaper;
+import icequill.answer.mail.MailRecipients.Wishes;
 import icequill.explain.ConstantKey;
 import icequill.files.form.MailSettings;
 import icequill.ledger.entries.CustomerEntry;
@@ -47,8 +49,8 @@ public final class RecipientsOffice {
                         paper.expires().filter(today::isAfter).isPresent()))
                 .toList();
         return book.read(open -> open.entries().customer(customer).map(entry -> new MailRecipients(entry.id(),
-                entry.customer().name(), entry.customer().contacts().people(), printed(entry, today),
-                entry.customer().mail(), standing)));
+                entry.customer().name(), entry.customer().contacts().people().stream().map(Person::of).toList(),
+                printed(entry, today), Wishes.of(entry.customer().mail()), standing)));
     }
 
     private static Optional<String> printed(CustomerEntry entry, LocalDate day) {
@@ -71,7 +73,7 @@ public final class RecipientsOffice {
         RegisterOffice register = RegisterOffice.of(shop);
         Problems problems = new Problems();
         Set<String> known = RecipientsOffice.of(shop).of(customer).found().stream()
-                .flatMap(all -> all.people().stream()).map(Contact::name).collect(Collectors.toSet());
+                .flatMap(all -> all.people().stream()).map(Person::name).collect(Collectors.toSet());
         problems.take(register.customer(new EntryChange(customer, false, flags(wish.wishes())), Optional.empty(),
                 Optional.empty()));
         wish.people().forEach(person -> problems.take(register.customerContact(customer,
