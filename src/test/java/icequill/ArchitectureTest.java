@@ -56,12 +56,12 @@ class ArchitectureTest {
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "account", "work",
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
-            "papers", "days", "life.quote", "life.job", "life.call", "life.repair", "life.agreement", "life.claim",
+            "papers", "days", "planner.kept", "outlook.minutes", "life.quote", "life.job", "life.call", "life.repair", "life.agreement", "life.claim",
             "life.mail", "life.refrigerant");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
             "forecast.fit",
-            "forecast.effects", "outlook");
+            "forecast.effects", "outlook", "outlook.minutes");
     /** Those of the plans that forecast. */
     private static final Set<String> COUNTERS = Set.of("CareOfSides", "Calendars", "ExpectedCharges", "OpenMonths",
             "ReserveAhead", "SideCare", "SiteRisks");
@@ -123,6 +123,8 @@ class ArchitectureTest {
         room(arrows, "outlook",
                 "plans request document forecast.inputs forecast.effects forecast.fit forecast forecast.charges"
                         + " forecast.stops pricer rates agreement work party explain money");
+        // visits, because what a visit would take today is planned like one
+        room(arrows, "outlook.minutes", "forecast visits planner.kept planner rates work party");
         // work, because visits recommend repairs
         room(arrows, "life.repair", "work");
         // life.repair, because the work sheet shows what was recommended before
@@ -203,6 +205,7 @@ class ArchitectureTest {
                         + " forecast.stops tax pricer planner rates agreement work account party explain money");
         // shop, because a row of a list is made of a call of the book
         room(arrows, "answer.call", "answer.history shop files.answer render.words life.call work explain");
+        room(arrows, "answer.minutes", "outlook.minutes forecast files.answer render.words explain");
         room(arrows, "answer.today", "answer.call files.answer render.words");
         room(arrows, "answer.entry", "");
         room(arrows, "answer.site", "files.answer render.words agreement party explain work");
@@ -247,9 +250,9 @@ class ArchitectureTest {
         // ledger.find, because names are compared as papers are found
         // pricer, tax and money, because earnings and prices that are tried are summed up; account, because cards cost
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
-                + " answer.call answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
+                + " answer.call answer.minutes answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
-                + " outlook plans visits request document tax pricer rates agreement work account party explain money shop.life");
+                + " outlook.minutes outlook plans visits request document tax pricer rates agreement work account party explain money shop.life");
         // account and papers, because what a customer owes is said while he calls
         room(arrows, "office.call",
                 "office.care office.register answer.call answer.history shop ledger ledger.entries ledger.find ledger.trail"
@@ -307,7 +310,7 @@ class ArchitectureTest {
                         + " answer.price answer.today files.disk shop party answer.mail office.mail");
         room(arrows, "web",
                 "web.refrigerant web.agreement web.offer web.run web.days web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
-                        + " office.register answer answer.call answer.history answer.job answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
+                        + " office.register answer answer.call answer.history answer.job answer.minutes answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
                         + " files.disk shop request explain office web.claim web.mail");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
@@ -317,7 +320,7 @@ class ArchitectureTest {
                 "cli.terminal office.care office.register office answer.history answer.site answer shop request document");
         room(arrows, "cli.days", "cli.terminal office.days answer.days shop");
         room(arrows, "cli.visit",
-                "cli.days cli.terminal office.asking office.call office.quoting office.care office.billing office answer.call answer.history answer.job answer shop request"
+                "cli.days cli.terminal office.asking office.call office.quoting office.care office.billing office answer.call answer.history answer.job answer.minutes answer shop request"
                         + " life.job explain tax");
         room(arrows, "cli.mail", "cli.terminal office.mail answer.mail life.mail shop explain");
         room(arrows, "cli.refrigerant", "request answer cli.terminal office.refrigerant answer.refrigerant shop");

@@ -78,6 +78,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         visits();
         form("/visits/{visit}/withdraw", new VisitWithdrawal());
         get("/earnings", new EarningsPage());
+        get("/minutes", new MinutesPage());
         get("/visits", new VisitsPage());
         form("/today/issue", new IssueAllPage(runs));
         get("/today/renewals", new RenewalsPage());

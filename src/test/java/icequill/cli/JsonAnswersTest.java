@@ -226,6 +226,7 @@ class JsonAnswersTest {
             "rates-versions | rates list",
             "rates-version | rates show",
             "earnings | visit earnings",
+            "minutes | visit minutes",
             "day-prices | rates prices",
             "what-if | rates try",
             "raised-prices | rates raise labor=4:0.50 --from 2028-01-01 --yes",

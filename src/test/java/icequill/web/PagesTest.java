@@ -164,6 +164,7 @@ class PagesTest {
             "/rates/versions | all |  | rates list",
             "/rates/versions | now |  | rates show",
             "/earnings | | | visit earnings",
+            "/minutes | | | visit minutes --date 2026-12-30",
             "/earnings?by=customer&month=2026-05 | | | visit earnings --by customer --month 2026-05",
             "/earnings?site=crumb-lane-bakery | | | visit earnings --site crumb-lane-bakery",
             "/quotes | | | quote list",

@@ -9,7 +9,8 @@ import picocli.CommandLine.Command;
 /** The commands on visits. */
 @Command(name = "visit", mixinStandardHelpOptions = true, subcommands = {VisitAddCommand.class,
         VisitCalendarCommand.class, VisitDaysCommand.class, VisitDueCommand.class, VisitEarningsCommand.class,
-        VisitListCommand.class, VisitNewCommand.class, VisitRecordCommand.class, VisitShowCommand.class,
+        VisitListCommand.class, VisitMinutesCommand.class, VisitNewCommand.class, VisitRecordCommand.class,
+        VisitShowCommand.class,
         VisitTimetableCommand.class,
         VisitWithdrawCommand.class,
         VisitWorksheetCommand.class}, description = "Keeps the visits of the shop's book, planned and done, and writes their papers.", footerHeading = "%nExamples:%n", footer = {

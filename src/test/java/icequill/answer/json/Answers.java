@@ -48,6 +48,7 @@ import icequill.answer.job.RecommendedRepairs;
 import icequill.answer.mail.MailList;
 import icequill.answer.mail.MailRecipients;
 import icequill.answer.mail.MailSheet;
+import icequill.answer.minutes.MinutesSheet;
 import icequill.answer.paper.DueInstallments;
 import icequill.answer.paper.IssuedPapers;
 import icequill.answer.paper.PaperCopies;
@@ -169,6 +170,7 @@ final class Answers {
         all.put("day-prices", DayPrices.class);
         all.put("what-if", WhatIf.class);
         all.put("earnings", VisitEarnings.class);
+        all.put("minutes", MinutesSheet.Data.class);
         all.put("adopted-rates", AdoptedRates.class);
         all.put("exported-rates", RatesExport.class);
         all.put("made-shop", ShopMade.class);
