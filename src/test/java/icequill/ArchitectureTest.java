@@ -57,7 +57,7 @@ class ArchitectureTest {
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
             "papers", "days", "planner.kept", "outlook.minutes", "life.quote", "life.job", "life.call", "life.repair", "life.agreement", "life.claim",
-            "life.mail", "life.refrigerant");
+            "life.mail", "life.refrigerant", "life.telling");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",
             "forecast.fit",
@@ -138,6 +138,7 @@ class ArchitectureTest {
         room(arrows, "life.agreement", "agreement");
         room(arrows, "life.claim", "");
         room(arrows, "life.mail", "");
+        room(arrows, "life.telling", "");
         // rates, because the law about leaks is dated data of the shop's; party, because a log is of machines of sites
         room(arrows, "life.refrigerant", "rates work party money");
         // work, because a call is a visit's reason and its order; money, because who allows more says how much
@@ -193,7 +194,7 @@ class ArchitectureTest {
                         + " life.call forecast.inputs forecast.effects tax pricer rates agreement work account party explain money");
         // tax, because it is parts of a taxed price that are billed before a job is done
         room(arrows, "shop.life",
-                "shop ledger ledger.papers ledger.entries ledger.store life.quote life.job life.repair document tax agreement"
+                "life.telling shop ledger ledger.papers ledger.entries ledger.store life.quote life.job life.repair document tax agreement"
                         + " files.form work party life.claim money life.mail explain");
         room(arrows, "answer.amounts", "render.words document tax explain agreement work account party money");
         room(arrows, "answer.price", "render.words document work party explain");
@@ -230,7 +231,7 @@ class ArchitectureTest {
                 "answer.amounts answer.forecast answer.price answer.shown answer ledger.papers render.words files.answer"
                         + " outlook plans document forecast agreement party explain money");
         // files.disk, because a calendar is a file
-        room(arrows, "answer.days", "days files.answer files.disk render.words explain");
+        room(arrows, "answer.days", "life.telling days files.answer files.disk render.words explain");
         room(arrows, "office.writing", "shop ledger ledger.papers ledger.entries ledger.find einvoice render render.pdf"
                 + " render.words files.form files.pricing files.paper files.yaml files.disk papers visits"
                 + " request document tax work party money life.mail shop.life");
@@ -265,7 +266,7 @@ class ArchitectureTest {
                         + " party answer.job life.job shop.life");
         // files.yaml, because a planned visit is written like a form; money, because minutes of the way are whole
         room(arrows, "office.days",
-                "office.billing office.care answer.days answer.site shop shop.life ledger ledger.entries ledger.trail files.form files.yaml"
+                "office.writing papers visits document life.telling ledger.papers office.billing office.care answer.days answer.site shop shop.life ledger ledger.entries ledger.trail files.form files.yaml"
                         + " render.words life.call days plans request rates agreement work party explain money");
         // office.care, because it knows the sentences of a reader; office and answer.register, because it lists what is to be done about renewals
         room(arrows, "office.agreement",
@@ -303,7 +304,7 @@ class ArchitectureTest {
         room(arrows, "web.refrigerant", "request web.page office.refrigerant office.care answer.refrigerant");
         room(arrows, "web.claim", "web.page office.claim answer.claim life.claim");
         room(arrows, "web.mail", "web.page office.mail answer.mail life.mail party");
-        room(arrows, "web.days", "web.page office.days answer.days");
+        room(arrows, "web.days", "life.telling web.page office.days answer.days");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
         room(arrows, "web.run",
                 "web.page web.door office office.asking office.billing office.care office.register answer answer.paper"
@@ -318,7 +319,7 @@ class ArchitectureTest {
                         + " shop party request explain");
         room(arrows, "cli.register",
                 "cli.terminal office.care office.register office answer.history answer.site answer shop request document");
-        room(arrows, "cli.days", "cli.terminal office.days answer.days shop");
+        room(arrows, "cli.days", "life.telling request cli.terminal office.days answer.days shop");
         room(arrows, "cli.visit",
                 "cli.days cli.terminal office.asking office.call office.quoting office.care office.billing office answer.call answer.history answer.job answer.minutes answer shop request"
                         + " life.job explain tax");
@@ -332,7 +333,8 @@ class ArchitectureTest {
                 "cli.terminal office.care office.billing office answer.rates answer.paper answer shop request money");
         room(arrows, "cli.book",
                 "cli.terminal web office.demo office.care office.register answer.rates answer.today answer files.form shop");
-        room(arrows, "cli", "cli.register cli.visit cli.offer cli.billing cli.book cli.terminal cli.claim cli.refrigerant cli.mail");
+        room(arrows, "cli",
+                "cli.register cli.visit cli.offer cli.billing cli.book cli.terminal cli.claim cli.refrigerant cli.mail");
         return arrows;
     }
 

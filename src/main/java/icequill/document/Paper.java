@@ -9,7 +9,8 @@ import java.time.LocalDate;
  * A document. It holds only what its reader may see; all but {@link OwnersOutlook} and {@link FitSheet} are made to leave the shop.
  */
 public sealed interface Paper permits PricedPaper, MaintenanceQuote,
-        ServiceAgreement, RenewalNotice, VisitRecord, RefrigerantRecord, WorkSheet, BrushingSheet, BrushingSheetPair,
+        ServiceAgreement, RenewalNotice, VisitRecord, VisitAnnouncement, RefrigerantRecord, WorkSheet, BrushingSheet,
+        BrushingSheetPair,
         ComparisonSheet, OwnersOutlook, FitSheet, Statement,
         Reminder {
 

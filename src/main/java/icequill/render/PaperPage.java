@@ -18,6 +18,7 @@ import icequill.document.RepairQuote;
 import icequill.document.ServiceAgreement;
 import icequill.document.StageInvoice;
 import icequill.document.Statement;
+import icequill.document.VisitAnnouncement;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
 import icequill.render.page.Page;
@@ -37,6 +38,7 @@ import icequill.render.view.RepairQuoteView;
 import icequill.render.view.ServiceAgreementView;
 import icequill.render.view.StageInvoiceView;
 import icequill.render.view.StatementView;
+import icequill.render.view.VisitAnnouncementView;
 import icequill.render.view.VisitRecordView;
 import icequill.render.view.WorkSheetView;
 
@@ -60,6 +62,8 @@ record PaperPage(String template, Page page) {
         case RepairQuote quote -> new PaperPage("repair-quote.ftlh", RepairQuoteView.of(quote));
         case CreditNote credit -> new PaperPage("credit-note.ftlh", CreditNoteView.of(credit));
         case VisitRecord visit -> new PaperPage("visit-record.ftlh", VisitRecordView.of(visit));
+        case VisitAnnouncement visit ->
+            new PaperPage("visit-announcement.ftlh", VisitAnnouncementView.of(visit));
         case RefrigerantRecord record ->
             new PaperPage("refrigerant-record.ftlh", RefrigerantRecordView.of(record));
         case WorkSheet sheet -> new PaperPage("work-sheet.ftlh", WorkSheetView.of(sheet));

@@ -51,6 +51,11 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
         return reaching.size() == 1 ? Optional.of(reaching.getFirst()) : Optional.empty();
     }
 
+    /** The number of the agreement that it falls under. */
+    public Optional<String> agreement() {
+        return applied().map(AgreementInForce::number);
+    }
+
     /** The plan of the agreement that it falls under, by id. */
     public Optional<String> tier() {
         return applied().map(found -> found.tier().id());

@@ -14,6 +14,7 @@ import icequill.web.call.CallStep;
 import icequill.web.call.CallsPage;
 import icequill.web.claim.ClaimPage;
 import icequill.web.claim.ClaimsPage;
+import icequill.web.days.AnnouncementsPage;
 import icequill.web.days.CalendarPage;
 import icequill.web.days.DaysPage;
 import icequill.web.days.DueVisitsPage;
@@ -86,6 +87,8 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/today/calendar/{person}", new CalendarPage());
         get("/today/calendar/{person}/ics", CalendarPage::file);
         form("/today/days", new DaysPage());
+        form("/today/announcements", new AnnouncementsPage());
+        get("/visits/{visit}/announcement", AnnouncementsPage::file);
         form("/today/due", new DuePage(runs));
         get("/visits/{visit}", new VisitPage());
         get("/visits/{visit}/timetable", new TimetablePage());

@@ -147,6 +147,7 @@ class JsonAnswersTest {
             "renewals | agreement renewals",
             "due-visits | visit due --date 2026-08-01",
             "person-calendar | visit calendar --person ADA --from 2026-07-01",
+            "announcements | visit announce --from 2026-07-01",
             "proposed-days | visit days --from 2026-08-03",
             "shown | show INV-2026-00001",
             "shown | show crumb-lane-bakery",

@@ -47,7 +47,7 @@ class ArchiveTest {
         }
     }
 
-    private static final int KINDS = 20;
+    private static final int KINDS = 21;
     private static final int FORMS = 5;
 
     /** Every kind in every form; language and size take turns, at different paces, so that any two choices meet. */

@@ -14,6 +14,7 @@ import icequill.document.RepairQuote;
 import icequill.document.Schedule;
 import icequill.document.StageInvoice;
 import icequill.document.Totals;
+import icequill.document.VisitAnnouncement;
 import icequill.document.VisitRecord;
 import icequill.document.VisitSummary;
 import icequill.document.Where;
@@ -182,7 +183,7 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 brushingSheet(),
                 brushingPair(), plans.quote(), plans.agreement(), plans.installment(), plans.renewal(),
                 plans.comparison(), plans.outlook(), plans.owners(), plans.fit(), account.statement(),
-                account.reminder(), combined(), stage(), refrigerantRecord());
+                account.reminder(), combined(), stage(), refrigerantRecord(), announcement());
     }
 
     /** The same work, of which a third is asked for first, and a tenth of that held back. */
@@ -319,6 +320,23 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                 List.of(new RefrigerantRecord.OfMachine(billed.machines().getFirst().machine(), log.entries(),
                         log.machines().getFirst())),
                 log.kinds());
+    }
+
+    /** The visit that the invoice bills, while it is to come. */
+    public VisitAnnouncement announcement() {
+        Invoice billed = invoice();
+        Machine machine = billed.machines().getFirst().machine();
+        return new VisitAnnouncement(billed.date(), billed.shop(), language, size, customer,
+                new Where("Quay <2>", Optional.of("0043"), billed.attended().address()), "next <visit>",
+                billed.attended().arrived().plusDays(30), billed.attended().left().plusDays(30),
+                List.of("Ada <Quill>", "Teo"),
+                Collections.nCopies(lines,
+                        new VisitAnnouncement.OfMachine(machine, List.of("clean <it>", "change the filter"), true,
+                                true)),
+                Optional.of("No <ice>."), Optional.of("PO <7>"), Optional.of("A-7"),
+                Optional.of(new AccessHours(LocalTime.of(7, 0), LocalTime.of(11, 0))),
+                Optional.of(new Contact("Chef <B>", Optional.empty(), Set.of(Contact.Purpose.VISITS),
+                        Optional.of("555-0199"), Optional.empty())));
     }
 
     private static Handled handled(boolean tested) {

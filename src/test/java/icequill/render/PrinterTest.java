@@ -21,6 +21,7 @@ import icequill.document.RepairQuote;
 import icequill.document.ServiceAgreement;
 import icequill.document.StageInvoice;
 import icequill.document.Statement;
+import icequill.document.VisitAnnouncement;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
 import icequill.party.Language;
@@ -111,6 +112,7 @@ class PrinterTest {
         case RepairQuote quote -> "repair-quote";
         case VisitRecord visit -> "record";
         case RefrigerantRecord record -> "refrigerant";
+        case VisitAnnouncement visit -> "announcement";
         case WorkSheet sheet -> "worksheet";
         case BrushingSheet sheet -> "brushing";
         case MaintenanceQuote quote -> "maintenance-quote";

@@ -50,6 +50,7 @@ class BrowserTest {
             "/agreements/A-2026-004", "/agreements/A-2026-004/end?day=2026-12-01&way=mail",
             "/agreements/A-2026-004/refuse",
             "/agreements/A-2026-004/renewal", "/today/renewals", "/today/due", "/today/visits", "/today/days",
+            "/today/announcements?from=2026-07-01&until=2026-09-30",
             "/today/calendar/Ada%20Quill", "/claims", "/refrigerant", "/sites/hotel-fernhill/refrigerant", "/mail",
             "/papers/INV-2026-00001/mail", "/customers/fernhill-hotels/mail", "/jobs", "/jobs/recommended",
             "/sites/hotel-fernhill/repair",

@@ -1,5 +1,6 @@
 package icequill.cli.visit;
 
+import icequill.cli.days.VisitAnnounceCommand;
 import icequill.cli.days.VisitCalendarCommand;
 import icequill.cli.days.VisitDaysCommand;
 import icequill.cli.days.VisitDueCommand;
@@ -8,6 +9,7 @@ import picocli.CommandLine.Command;
 
 /** The commands on visits. */
 @Command(name = "visit", mixinStandardHelpOptions = true, subcommands = {VisitAddCommand.class,
+        VisitAnnounceCommand.class,
         VisitCalendarCommand.class, VisitDaysCommand.class, VisitDueCommand.class, VisitEarningsCommand.class,
         VisitListCommand.class, VisitMinutesCommand.class, VisitNewCommand.class, VisitRecordCommand.class,
         VisitShowCommand.class,

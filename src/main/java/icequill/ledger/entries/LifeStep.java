@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 
 /**
- * Something that happened to a quote, an agreement, a call, a job or a claim.
+ * Something that happened to a quote, an agreement, a call, a job or a claim, or to a visit to come.
  *
  * @param kind of what lives, in capitals
  * @param id of it: a number of a paper, or a name of its own

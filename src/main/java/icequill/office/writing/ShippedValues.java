@@ -13,6 +13,7 @@ import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
 import icequill.document.ServiceAgreement;
 import icequill.document.Statement;
+import icequill.document.VisitAnnouncement;
 import icequill.document.VisitRecord;
 import icequill.document.WorkSheet;
 import icequill.files.yaml.ShippedMarks;
@@ -52,6 +53,7 @@ final class ShippedValues {
         case MaintenanceQuote quote -> quote.number().isPresent();
         case VisitRecord record -> true;
         case RefrigerantRecord record -> true;
+        case VisitAnnouncement visit -> true;
         case ServiceAgreement agreement -> true;
         case RenewalNotice notice -> true;
         case Statement statement -> true;

@@ -25,7 +25,8 @@ public record CreditNoteView(CreditNote credit, Sentences sentences) {
             Texts {}
 
     private Page page() {
-        Title title = new Title(sentences.word(credit.number().isPresent() ? "credit.title" : "credit.draft"),
+        LetterView.Title title = new LetterView.Title(
+                sentences.word(credit.number().isPresent() ? "credit.title" : "credit.draft"),
                 credit.number());
         String currency = credit.totals().gross().getCurrency().getCurrencyCode();
         return Page.of(new LetterView(credit, title, sentences).letter(credit.billTo(), credit.isDraft(), facts()),

@@ -40,8 +40,9 @@ record InvoiceHead(Bill invoice, Sentences sentences) {
         return sentences.word(invoice.isDraft() ? "total.draft" : "total.gross");
     }
 
-    private Title title() {
-        return new Title(sentences.word(invoice.isDraft() ? "invoice.draft" : "invoice.title"), invoice.number());
+    private LetterView.Title title() {
+        return new LetterView.Title(sentences.word(invoice.isDraft() ? "invoice.draft" : "invoice.title"),
+                invoice.number());
     }
 
     private String questions() {

@@ -19,6 +19,23 @@ import java.util.stream.Stream;
 /** What every paper begins with, as texts for {@code parts/letter.ftlh}. */
 record LetterView(Paper paper, Title title, Sentences sentences) {
 
+    /**
+     * What a paper is called.
+     *
+     * @param number that its readers quote; empty where it bears none
+     */
+    record Title(String kind, Optional<String> number) {
+
+        static Title of(String kind) {
+            return new Title(kind, Optional.empty());
+        }
+
+        /** On one line, as the file and the foot of its pages say it. */
+        String text() {
+            return number.map(known -> kind + " " + known).orElse(kind);
+        }
+    }
+
     LetterView(Paper paper, String kind, Sentences sentences) {
         this(paper, Title.of(kind), sentences);
     }

@@ -44,7 +44,8 @@ public record MaintenanceQuoteView(MaintenanceQuote quote, Sentences sentences) 
             Texts {}
 
     private Page page() {
-        Title title = new Title(sentences.word(quote.number().isPresent() ? "plan.quote" : "plan.quote-draft"),
+        LetterView.Title title = new LetterView.Title(
+                sentences.word(quote.number().isPresent() ? "plan.quote" : "plan.quote-draft"),
                 quote.number());
         return Page.of(
                 new LetterView(quote, title, sentences).letter(quote.billTo(), quote.number().isEmpty(), facts()),

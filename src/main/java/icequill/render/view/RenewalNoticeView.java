@@ -42,7 +42,7 @@ public record RenewalNoticeView(RenewalNotice notice, Sentences sentences) {
 
     private Page page() {
         boolean late = notice.late().isPresent();
-        Title title = new Title(sentences.word(late ? "renewal.late-title" : "renewal.title"),
+        LetterView.Title title = new LetterView.Title(sentences.word(late ? "renewal.late-title" : "renewal.title"),
                 Optional.of(notice.agreement()));
         return Page.of(new LetterView(notice, title, sentences).letter(notice.billTo(), false, facts()),
                 new Renewal(notice.price().price().getCurrency().getCurrencyCode(),

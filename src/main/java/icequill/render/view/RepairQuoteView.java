@@ -35,7 +35,8 @@ public record RepairQuoteView(RepairQuote quote, Sentences sentences) {
     record Part(String what, String how, String net, String tax, String held, String due) implements Texts {}
 
     private Page page() {
-        Title title = new Title(sentences.word(quote.number().isPresent() ? "quote.repair" : "quote.repair-draft"),
+        LetterView.Title title = new LetterView.Title(
+                sentences.word(quote.number().isPresent() ? "quote.repair" : "quote.repair-draft"),
                 quote.number());
         String currency = quote.totals().gross().getCurrency().getCurrencyCode();
         return Page.of(new LetterView(quote, title, sentences).letter(quote.billTo(), quote.isDraft(), facts()),

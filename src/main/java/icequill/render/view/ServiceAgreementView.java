@@ -83,7 +83,8 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
     record Change(String from, String what, String how, List<String> notes, String amount) implements Texts {}
 
     private Page page() {
-        Title title = new Title(sentences.word("agreement.title"), Optional.of(agreement.number()));
+        LetterView.Title title = new LetterView.Title(sentences.word("agreement.title"),
+                Optional.of(agreement.number()));
         return Page.of(new LetterView(agreement, title, sentences).letter(agreement.billTo(),
                 agreement.accepted().isEmpty(), facts()), agreed());
     }

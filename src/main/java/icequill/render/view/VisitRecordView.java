@@ -63,8 +63,8 @@ public record VisitRecordView(VisitRecord visit, Sentences sentences) {
     }
 
     /** Its number is the shop's own for the visit. */
-    private Title title() {
-        return new Title(sentences.word("record.title"), Optional.of(visit.attended().visit()));
+    private LetterView.Title title() {
+        return new LetterView.Title(sentences.word("record.title"), Optional.of(visit.attended().visit()));
     }
 
     private List<Details.Row> facts() {

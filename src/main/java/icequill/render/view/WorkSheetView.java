@@ -55,9 +55,9 @@ public record WorkSheetView(WorkSheet sheet, Sentences sentences) {
                         jobs()));
     }
 
-    private Title title() {
+    private LetterView.Title title() {
         boolean repair = sheet.jobs().stream().allMatch(Job::isRepair);
-        return new Title(sentences.word(repair ? "sheet.repair" : "sheet.title"),
+        return new LetterView.Title(sentences.word(repair ? "sheet.repair" : "sheet.title"),
                 Optional.of(sheet.attended().visit()));
     }
 

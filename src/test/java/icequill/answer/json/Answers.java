@@ -36,6 +36,7 @@ import icequill.answer.call.CallSheet;
 import icequill.answer.call.TakenCallSheet;
 import icequill.answer.claim.ClaimList;
 import icequill.answer.claim.ClaimSheet;
+import icequill.answer.days.Announcements;
 import icequill.answer.days.CalendarSheet;
 import icequill.answer.days.DaysSheet;
 import icequill.answer.days.DueSheet;
@@ -105,6 +106,7 @@ final class Answers {
         all.put("quote-outcomes", QuoteOutcomes.class);
         all.put("quote-standing", QuoteStanding.class);
         all.put("refrigerant-log", RefrigerantHistory.class);
+        all.put("announcements", Announcements.class);
         all.put("claim", ClaimSheet.class);
         all.put("claims", ClaimList.class);
         all.put("job", JobSheet.class);
