@@ -13,7 +13,6 @@ import icequill.work.Band;
 import icequill.work.Finding;
 import icequill.work.Outcome;
 import icequill.work.Visit;
-import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;

@@ -13,7 +13,6 @@ import icequill.problem.Validated;
 import icequill.rates.Rates;
 import icequill.work.Outcome;
 import icequill.work.Visit;
-import icequill.work.VisitLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
