@@ -24,9 +24,10 @@ import javax.money.MonetaryAmount;
  * @param files the PDF first
  * @param sums empty where the paper has none
  * @param amounts every amount of the paper; empty where its figures have a form of their own
+ * @param mail the mail about it that waits to be sent, by id; empty where none was asked for
  */
 public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sums, Optional<PaperAmounts> amounts,
-        List<Problem> notices) implements Sheet {
+        List<Problem> notices, Optional<String> mail) implements Sheet {
 
     /**
      * What a paper comes to.
@@ -51,20 +52,25 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
     }
 
     public WrittenPaper with(List<Problem> known) {
-        return new WrittenPaper(files, customer, sums, amounts, known);
+        return new WrittenPaper(files, customer, sums, amounts, known, mail);
     }
 
     /** With the files of another that was written with it, whose sums are not told. */
     public WrittenPaper and(WrittenPaper other) {
         return new WrittenPaper(Stream.concat(files.stream(), other.files.stream()).toList(),
                 customer.equals(other.customer) ? customer : customer + ", " + other.customer, sums, amounts,
-                Stream.concat(notices.stream(), other.notices.stream()).toList());
+                Stream.concat(notices.stream(), other.notices.stream()).toList(), mail);
     }
 
     /** The same after the folder that its files are in was moved. */
     public WrittenPaper moved(Path from, Path to) {
         return new WrittenPaper(files.stream().map(file -> to.resolve(from.relativize(file))).toList(), customer, sums,
-                amounts, notices);
+                amounts, notices, mail);
+    }
+
+    /** The same, about which a mail waits. */
+    public WrittenPaper by(String written) {
+        return new WrittenPaper(files, customer, sums, amounts, notices, Optional.of(written));
     }
 
     /** Of a bill or an offer, which says whom it is for. */
@@ -79,13 +85,14 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
         case InstallmentInvoice invoice -> new Sums(totals.net(), totals.tax(), totals.gross(), true);
         case Offer offer -> new Sums(totals.net(), totals.tax(), totals.gross(), false);
         };
-        return new WrittenPaper(files, paper.billTo().name(), Optional.of(sums), PaperAmounts.of(paper), notices);
+        return new WrittenPaper(files, paper.billTo().name(), Optional.of(sums), PaperAmounts.of(paper), notices,
+                Optional.empty());
     }
 
     /** Of a paper without a total of its own. */
     public static WrittenPaper of(List<Path> files, icequill.document.Paper paper, String customer,
             List<Problem> notices) {
-        return new WrittenPaper(files, customer, Optional.empty(), PaperAmounts.of(paper), notices);
+        return new WrittenPaper(files, customer, Optional.empty(), PaperAmounts.of(paper), notices, Optional.empty());
     }
 
     /** What its files are called, without the ending. */
@@ -108,15 +115,16 @@ public record WrittenPaper(List<Path> files, String customer, Optional<Sums> sum
      *
      * @param name of its files, without the ending
      * @param net and {@code tax}, {@code gross}: missing where the paper has no sum; of a credit note negative
+     * @param mail that waits to be sent, by id; missing where none was asked for
      */
     public record Written(String name, List<Path> files, String customer, Optional<MonetaryAmount> net,
             Optional<MonetaryAmount> tax, Optional<MonetaryAmount> gross, Optional<PaperAmounts> amounts,
-            List<Problem> notices) {}
+            List<Problem> notices, Optional<String> mail) {}
 
     @Override
     public Written data() {
         return new Written(name(), files, customer, sums.map(Sums::net), sums.map(Sums::tax), sums.map(Sums::gross),
-                amounts, notices);
+                amounts, notices, mail);
     }
 
     /** As a row of a table: paper, customer, net, tax, total. */

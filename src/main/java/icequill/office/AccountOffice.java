@@ -3,6 +3,7 @@ package icequill.office;
 import icequill.answer.WrittenPaper;
 import icequill.document.Paper;
 import icequill.document.Reminder;
+import icequill.office.writing.LooseMails;
 import icequill.office.writing.PaperWriter;
 import icequill.papers.AccountPapers;
 import icequill.papers.AccountSnapshot;
@@ -60,7 +61,10 @@ public final class AccountOffice {
 
     private Validated<WrittenPaper> write(Paper paper, String kind, AccountSnapshot hand, PaperOptions options) {
         String name = kind + "-" + hand.customer() + "-" + options.date();
-        return desk.write(paper, name, options.extras()).map(files -> WrittenPaper.of(files, paper,
-                hand.billTo().name(), hand.notices()));
+        return desk.write(paper, name, options.extras())
+                .map(files -> WrittenPaper.of(files, paper, hand.billTo().name(), hand.notices()))
+                .then(written -> options.extras().mail()
+                        ? new LooseMails(book).about(written, paper, hand.customer(), Optional.empty())
+                        : Validated.valid(written));
     }
 }

@@ -6,9 +6,11 @@ import icequill.answer.TimetableSheet;
 import icequill.answer.WrittenPaper;
 import icequill.document.Invoice;
 import icequill.document.Paper;
+import icequill.document.VisitRecord;
 import icequill.ledger.papers.Pdf;
 import icequill.life.repair.RecommendedRepair;
 import icequill.office.billing.StageBilling;
+import icequill.office.writing.LooseMails;
 import icequill.office.writing.PaperWriter;
 import icequill.office.writing.RepairQuoting;
 import icequill.papers.InvoiceAssembly;
@@ -156,9 +158,16 @@ public final class Office {
                     "\"" + hand.visit().id() + "\" is a sale, of which there is no record", "a visit"));
         }
         return hand.vouched()
-                .then(valid -> write(
-                        new RecordAssembly(valid, valid.language(options.language())).record(options.date()),
-                        "record-" + valid.visit().id(), valid.site().customer().name(), options));
+                .then(valid -> record(
+                        new RecordAssembly(valid, valid.language(options.language())).record(options.date()), valid,
+                        options));
+    }
+
+    private Validated<WrittenPaper> record(VisitRecord paper, VisitContext hand, PaperOptions options) {
+        return write(paper, "record-" + hand.visit().id(), hand.site().customer().name(), options)
+                .then(written -> options.extras().mail()
+                        ? new LooseMails(book).about(written, paper, hand.site())
+                        : Validated.valid(written));
     }
 
     /**

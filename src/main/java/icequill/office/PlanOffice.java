@@ -1,5 +1,7 @@
 package icequill.office;
 
+import icequill.agreement.NoticePlan;
+import icequill.agreement.NoticeRule.Delivery;
 import icequill.agreement.NoticeRules;
 import icequill.answer.ComparisonResult;
 import icequill.answer.FitResult;
@@ -9,9 +11,11 @@ import icequill.answer.WrittenPaper;
 import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
+import icequill.explain.ConstantKey;
 import icequill.files.form.RunsReader;
 import icequill.ledger.entries.VisitEntry;
 import icequill.office.billing.InvoicedPayments;
+import icequill.office.writing.LooseMails;
 import icequill.office.writing.PaperWriter;
 import icequill.outlook.ComparisonAssembly;
 import icequill.outlook.FitAssembly;
@@ -28,6 +32,7 @@ import icequill.party.Site;
 import icequill.plans.PlanContext;
 import icequill.plans.RenewalAssembly;
 import icequill.plans.WholeAgreement;
+import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
@@ -43,6 +48,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The office where plans and agreements are looked after. */
 public final class PlanOffice {
@@ -116,12 +122,22 @@ public final class PlanOffice {
 
     private Validated<RenewalAdvice> renewal(RenewalAssembly assembly, PaperOptions options, Optional<String> late) {
         NoticeRules rules = assembly.notices().orElseThrow();
-        return assembly.notice(options, late)
+        return mailed(assembly.plan(rules, options.date()), options).then(valid -> assembly.notice(options, late))
                 .then(notice -> write(notice, "renewal-" + notice.agreement(), assembly.hand().site(),
                         options))
                 .map(paper -> new RenewalAdvice(paper, assembly.plan(rules, options.date()), options.date(),
                         assembly.hand().language(options.language()),
                         assembly.hand().first().setting().shop().address().country()));
+    }
+
+    /** A notice goes by mail only where every law that concerns it lets it. */
+    private static Validated<Boolean> mailed(NoticePlan plan, PaperOptions options) {
+        Problems problems = new Problems();
+        plan.rules().stream().filter(rule -> options.extras().mail() && !rule.delivery().contains(Delivery.EMAIL))
+                .forEach(rule -> problems.add(Code.NOT_ALLOWED, new Place("notices.yaml", 0, rule.id()),
+                        "by this law a notice does not count that comes by e-mail", rule.delivery().stream()
+                                .map(way -> ConstantKey.of(way)).collect(Collectors.joining(", "))));
+        return problems.or(() -> true);
     }
 
     /** Writes a comparison of ways of having machines looked after into papers/, in place of an earlier one. */
@@ -217,7 +233,10 @@ public final class PlanOffice {
     }
 
     private Validated<WrittenPaper> write(Paper paper, String name, Site site, PaperOptions options) {
-        return desk.write(paper, name, options.extras()).map(files -> WrittenPaper.of(files, paper,
-                site.customer().name(), List.of()));
+        return desk.write(paper, name, options.extras())
+                .map(files -> WrittenPaper.of(files, paper, site.customer().name(), List.of()))
+                .then(written -> options.extras().mail()
+                        ? new LooseMails(book).about(written, paper, site)
+                        : Validated.valid(written));
     }
 }

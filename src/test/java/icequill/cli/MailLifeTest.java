@@ -259,6 +259,57 @@ class MailLifeTest {
         assertThat(states(shop, "mail", "list", "--all")).isEmpty();
     }
 
+    /** A paper without a number, read back as it came; then its customer is forgotten. */
+    @ParameterizedTest
+    @EnumSource
+    void statement_goesOutAsItLiesInPapers_andIsForgottenWithItsCustomer(Database database) throws IOException {
+        BookShop shop = BookShop.in(folder, database);
+        shop.issue("spring-cleaning-bakery", "2026-05-14");
+        JsonNode paper = shop.json("customer", "statement", BAKERY, "--date", "2026-06-01", "--mail");
+        String mail = paper.path("mail").asString();
+        assertThat(mail).isEqualTo("statement-" + BAKERY + "-2026-06-01.m1");
+        String printed = Base64.getEncoder()
+                .encodeToString(Files.readAllBytes(Path.of(paper.path("files").get(0).asString())));
+        shop.json("customer", "statement", BAKERY, "--date", "2026-06-01", "--lang", "es");
+        try (ScriptedServer server = ScriptedServer.plain(Map.of())) {
+            served(server, "");
+            assertThat(states(shop, "mail", "send")).containsExactly(mail + " sent");
+            assertThat(server.taken().getFirst()).contains("Statement of", "accounts@crumblane.example");
+            assertThat(server.taken().getFirst().replace("\r\n", "")).contains(printed);
+        }
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+
+        shop.json("customer", "forget", BAKERY, "--yes");
+
+        Run shown = shop.run("mail", "show", mail, "--json");
+        assertThat(shown.status()).isZero();
+        assertThat(shown.out()).doesNotContain("accounts@crumblane.example", "Statement of");
+        assertThat(shop.run("audit", "trail", "--json").out()).doesNotContain("Statement of");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    @Test
+    void reminderByMail_saysWhatItsPaperSays_andIsKeptInABackup() throws IOException {
+        BookShop shop = BookShop.in(folder.resolve("first"), Database.SQLITE);
+        shop.issue("spring-cleaning-bakery", "2026-05-14");
+        JsonNode paper = shop.json("customer", "reminder", BAKERY, "--date", "2026-09-01", "--mail");
+        String mail = paper.path("mail").asString();
+        String text = shop.json("mail", "show", mail).path("copy").path("text").asString();
+        assertThat(text).contains(paper.path("amounts").path("total").path("amount").asString(), "Please pay by",
+                "bank details").doesNotContainIgnoringCase("margin");
+
+        Path archive = folder.resolve("kept.zip");
+        shop.json("backup", archive.toString());
+        BookShop again = BookShop.empty(folder.resolve("second"), Database.SQLITE);
+        again.json("restore", archive.toString());
+
+        assertThat(again.json("mail", "show", mail).path("problems")).isEmpty();
+        assertThat(states(again, "mail", "send")).containsExactly(mail + " drafted");
+        assertThat(Files.readString(again.folder().resolve("outbox/" + mail + ".eml")).replace("\r\n", ""))
+                .contains(Base64.getEncoder()
+                        .encodeToString(Files.readAllBytes(Path.of(paper.path("files").get(0).asString()))));
+    }
+
     private BookShop written() throws IOException {
         BookShop shop = BookShop.in(folder, Database.SQLITE);
         shop.issue("spring-cleaning-bakery", "2026-05-14");

@@ -1,6 +1,8 @@
 package icequill.answer.mail;
 
 import icequill.life.mail.MailCopy;
+import icequill.life.mail.MailMatter;
+import icequill.life.mail.MailMatter.Numbered;
 import icequill.life.mail.MailState;
 import icequill.life.mail.MailState.Drafted;
 import icequill.life.mail.MailState.Refused;
@@ -22,7 +24,8 @@ import java.util.Optional;
  * Where a mail stands.
  *
  * @param mail by id
- * @param number of the paper
+ * @param paper its number, or the name of its file where it bears none
+ * @param number of the paper; missing where it bears none
  * @param customer by id
  * @param since the moment of the last step
  * @param next when it may be sent; missing where it does not wait
@@ -30,7 +33,7 @@ import java.util.Optional;
  * @param why it was put off, refused, returned or withdrawn; where it lies; what the server said when it took it
  * @param to whom it was last sent; nobody before
  */
-public record MailEntry(String mail, State state, String number, String customer,
+public record MailEntry(String mail, State state, String paper, Optional<String> number, String customer,
         String customerName, Optional<String> site, ZonedDateTime since, Optional<ZonedDateTime> next, int tries,
         Optional<String> why, List<String> to) {
 
@@ -51,7 +54,9 @@ public record MailEntry(String mail, State state, String number, String customer
     public static MailEntry of(MailLife mail, String customerName, Instant now, ZoneId zone) {
         MailState state = mail.state().at(now);
         Optional<Waiting> waiting = state instanceof Waiting found ? Optional.of(found) : Optional.empty();
-        return new MailEntry(mail.id(), state(state), mail.matter().number(), mail.customer(), customerName,
+        return new MailEntry(mail.id(), state(state), mail.matter().name(),
+                Optional.of(mail.matter()).filter(Numbered.class::isInstance).map(MailMatter::name), mail.customer(),
+                customerName,
                 mail.site(), moment(state.since(), zone),
                 waiting.map(found -> moment(found.next(), zone)), waiting.map(Waiting::tries).orElse(0),
                 why(state).filter(text -> !text.isEmpty()), mail.copy().map(MailCopy::to).orElse(List.of()));

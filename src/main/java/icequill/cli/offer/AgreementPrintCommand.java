@@ -2,6 +2,7 @@ package icequill.cli.offer;
 
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.AgreementName;
+import icequill.cli.terminal.MailOption;
 import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
 import icequill.problem.Validated;
@@ -20,8 +21,16 @@ public final class AgreementPrintCommand extends PaperCommand {
     @Mixin
     private AgreementName agreement = new AgreementName();
 
+    @Mixin
+    private MailOption mail = new MailOption();
+
     public AgreementPrintCommand(Clock clock) {
         super(clock);
+    }
+
+    @Override
+    protected boolean isMailed() {
+        return mail.isSet();
     }
 
     @Override

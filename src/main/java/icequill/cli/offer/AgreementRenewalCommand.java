@@ -3,6 +3,7 @@ package icequill.cli.offer;
 import icequill.answer.RenewalAdvice;
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.AgreementName;
+import icequill.cli.terminal.MailOption;
 import icequill.cli.terminal.PaperCommand;
 import icequill.cli.terminal.Printout;
 import icequill.office.Office;
@@ -28,8 +29,16 @@ public final class AgreementRenewalCommand extends PaperCommand {
     @Option(names = "--late", paramLabel = "REASON", description = "Print a notice that does not come in time: why, for the customer. It makes no claim that the agreement renews.")
     private @Nullable String late;
 
+    @Mixin
+    private MailOption mail = new MailOption();
+
     public AgreementRenewalCommand(Clock clock) {
         super(clock);
+    }
+
+    @Override
+    protected boolean isMailed() {
+        return mail.isSet();
     }
 
     @Override
@@ -51,6 +60,7 @@ public final class AgreementRenewalCommand extends PaperCommand {
         }
         advice.paper().files().forEach(written -> printout.out().println("Wrote " + written));
         printout.out().println(advice.paper().summary());
+        tellMail(advice.paper(), printout);
         advice.sentences().forEach(printout.out()::println);
     }
 

@@ -2,6 +2,7 @@ package icequill.cli.register;
 
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.CustomerName;
+import icequill.cli.terminal.MailOption;
 import icequill.cli.terminal.PaperCommand;
 import icequill.document.Reminder;
 import icequill.office.Office;
@@ -28,8 +29,16 @@ public final class CustomerReminderCommand extends PaperCommand {
     @Option(names = "--level", paramLabel = "N", defaultValue = "1", converter = LevelReader.class, description = "1 for the first reminder, 2 for the second, 3 for the last. Default: 1.")
     private Reminder.Level level = Reminder.Level.FIRST;
 
+    @Mixin
+    private MailOption mail = new MailOption();
+
     public CustomerReminderCommand(Clock clock) {
         super(clock);
+    }
+
+    @Override
+    protected boolean isMailed() {
+        return mail.isSet();
     }
 
     @Override

@@ -2,6 +2,7 @@ package icequill.cli.register;
 
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.CustomerName;
+import icequill.cli.terminal.MailOption;
 import icequill.cli.terminal.PaperCommand;
 import icequill.office.Office;
 import icequill.problem.Validated;
@@ -27,8 +28,16 @@ public final class CustomerStatementCommand extends PaperCommand {
     @Option(names = "--since", paramLabel = "D", description = "List what happened from this day on. Default: 90 days before the date.")
     private @Nullable LocalDate since;
 
+    @Mixin
+    private MailOption mail = new MailOption();
+
     public CustomerStatementCommand(Clock clock) {
         super(clock);
+    }
+
+    @Override
+    protected boolean isMailed() {
+        return mail.isSet();
     }
 
     @Override

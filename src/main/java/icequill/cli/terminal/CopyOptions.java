@@ -18,6 +18,11 @@ public final class CopyOptions {
      * @param xml whether the paper is to be written as UBL too
      */
     public Extras extras(boolean xml) {
-        return new Extras(html, xml, bare);
+        return extras(xml, false);
+    }
+
+    /** The same, and whether a mail about it is to be written. */
+    Extras extras(boolean xml, boolean mail) {
+        return new Extras(html, xml, bare, mail);
     }
 }

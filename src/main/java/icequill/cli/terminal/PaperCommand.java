@@ -68,10 +68,20 @@ public abstract class PaperCommand implements Callable<Integer> {
         return options.file(Path.of(named()));
     }
 
+    /** Whether a mail about the paper is to be written. */
+    protected boolean isMailed() {
+        return false;
+    }
+
     protected final PaperOptions paperOptions() {
         return new PaperOptions(Optional.empty(),
                 day.in(options.folderOf(Path.of(named())), clock),
-                options.language(), copy.extras(false));
+                options.language(), copy.extras(false, isMailed()));
+    }
+
+    /** What becomes of the mail about it. */
+    protected static void tellMail(WrittenPaper paper, Printout printout) {
+        paper.mail().ifPresent(mail -> printout.out().println("Next: icequill mail send " + mail));
     }
 
     private void print(WrittenPaper paper, Printout printout) {
@@ -80,6 +90,7 @@ public abstract class PaperCommand implements Callable<Integer> {
         } else {
             paper.files().forEach(written -> printout.out().println("Wrote " + written));
             printout.out().println(paper.summary());
+            tellMail(paper, printout);
         }
         paper.notices().forEach(notice -> printout.err().println("Note: " + notice.text()));
     }

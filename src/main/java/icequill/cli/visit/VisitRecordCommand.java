@@ -1,6 +1,7 @@
 package icequill.cli.visit;
 
 import icequill.answer.WrittenPaper;
+import icequill.cli.terminal.MailOption;
 import icequill.cli.terminal.PaperCommand;
 import icequill.cli.terminal.VisitName;
 import icequill.office.Office;
@@ -20,8 +21,16 @@ public final class VisitRecordCommand extends PaperCommand {
     @Mixin
     private VisitName visit = new VisitName();
 
+    @Mixin
+    private MailOption mail = new MailOption();
+
     public VisitRecordCommand(Clock clock) {
         super(clock);
+    }
+
+    @Override
+    protected boolean isMailed() {
+        return mail.isSet();
     }
 
     @Override

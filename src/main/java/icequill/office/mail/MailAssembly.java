@@ -11,6 +11,8 @@ import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
 import icequill.life.mail.MailCopy;
+import icequill.life.mail.MailMatter.Loose;
+import icequill.life.mail.MailMatter.Numbered;
 import icequill.mail.Enclosure;
 import icequill.mail.MailAddress;
 import icequill.mail.MailContent;
@@ -45,33 +47,40 @@ record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
     /** What an address on paper stands beside. */
     private record Known(IssuedPaper issued, Paper paper, Customer customer) {}
 
-    /** A mail about a paper of the book. */
+    /** A mail as it would go out now. */
     Validated<WrittenMail> of(Reading open, MailLife mail) {
-        return open.papers().show(mail.matter().number()).then(issued -> BookedPapers.paper(open, issued)
+        return switch (mail.matter()) {
+        case Numbered numbered -> numbered(open, mail, numbered);
+        case Loose loose -> new LooseAssembly(book, settings, now).of(open, mail, loose);
+        };
+    }
+
+    private Validated<WrittenMail> numbered(Reading open, MailLife mail, Numbered matter) {
+        return open.papers().show(matter.name()).then(issued -> BookedPapers.paper(open, issued)
                 .then(paper -> open.entries().customer(mail.customer())
                         .map(entry -> new Known(issued, paper, entry.customer()))))
-                .then(known -> MailLetter.of(known.paper(), mail.matter().occasion())
+                .then(known -> MailText.of(known.paper(), matter.occasion())
                         .then(letter -> written(mail, known, letter)));
     }
 
-    private Validated<WrittenMail> written(MailLife mail, Known known, MailLetter letter) {
+    private Validated<WrittenMail> written(MailLife mail, Known known, MailText letter) {
         PaperKind kind = known.issued().series().kind();
         MailEnclosures enclosures = new MailEnclosures(book, settings, now.toLocalDate());
         Problems problems = new Problems();
         Optional<List<MailAddress>> to = problems.take(Recipients.of(mail.customer(), known.customer().contacts(),
                 MailDesk.purpose(kind), printed(known.paper())));
         Optional<List<Standing>> standing = problems.take(enclosures.standing(kind, known.customer().mail()));
-        List<Enclosure> files = new ArrayList<>(problems.take(enclosures.of(mail.matter().number(), kind,
+        List<Enclosure> files = new ArrayList<>(problems.take(enclosures.of(mail.matter().name(), kind,
                 known.customer().mail(), fileName(known))).orElse(List.of()));
         standing.stream().flatMap(List::stream)
                 .forEach(each -> problems.take(enclosures.read(each)).ifPresent(files::add));
-        Optional<MailAddress> from = problems.take(from(known.paper().shop()));
+        Optional<MailAddress> from = problems.take(from(settings, known.paper().shop()));
         return problems.or(() -> mail).then(valid -> message(mail, letter, known,
                 new MailParties(from.orElseThrow(), Optional.empty(), to.orElseThrow()), standing.orElseThrow(),
                 files));
     }
 
-    private Validated<WrittenMail> message(MailLife mail, MailLetter letter, Known known, MailParties parties,
+    private Validated<WrittenMail> message(MailLife mail, MailText letter, Known known, MailParties parties,
             List<Standing> standing, List<Enclosure> files) {
         String text = letter.text(parties.to().stream().flatMap(address -> address.name().stream()).toList(),
                 standing.stream().map(Standing::title).toList(), known.paper() instanceof Bill);
@@ -80,7 +89,7 @@ record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
                         copy(parties, content)));
     }
 
-    private static MailCopy copy(MailParties parties, MailContent content) {
+    static MailCopy copy(MailParties parties, MailContent content) {
         return new MailCopy(parties.to().stream().map(MailAssembly::shown).toList(), content.subject(),
                 content.text(), content.enclosures().stream().map(Enclosure::name).toList());
     }
@@ -90,7 +99,7 @@ record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
     }
 
     /** Whom a shop's mails come from. */
-    private Validated<MailAddress> from(Shop shop) {
+    static Validated<MailAddress> from(MailSettings settings, Shop shop) {
         return MailAddress.read(settings.from().orElse(shop.email()), FROM)
                 .then(address -> address.named(shop.name(), FROM));
     }

@@ -138,7 +138,7 @@ public final class MailOffice {
 
     private Validated<LifeStep> first(Reading open, IssuedPaper issued, Occasion occasion) {
         return issued.origin().customer()
-                .map(customer -> Validated.valid(desk.first(open, new MailMatter(issued.number(), occasion),
+                .map(customer -> Validated.valid(desk.first(open, new MailMatter.Numbered(issued.number(), occasion),
                         customer, issued.origin().site(), issued.seal())))
                 .orElseGet(() -> Validated.invalid(new Problem(Code.MISSING, new Place(issued.number(), 0, ""),
                         "nobody of the book stands behind the paper", "a paper for a customer of the book")));

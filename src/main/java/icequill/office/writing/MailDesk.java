@@ -33,7 +33,7 @@ public final class MailDesk {
         paper.origin().customer().flatMap(id -> open.entries().customer(id).found())
                 .filter(entry -> entry.customer().mail().atOnce().contains(purpose(paper.series().kind())))
                 .ifPresent(entry -> open.lifeSteps().add(first(open,
-                        new MailMatter(paper.number(), MailMatter.Occasion.ISSUED), entry.id(),
+                        new MailMatter.Numbered(paper.number(), MailMatter.Occasion.ISSUED), entry.id(),
                         paper.origin().site(), paper.seal())));
     }
 
@@ -44,7 +44,7 @@ public final class MailDesk {
      * @param mark a hash of what it brings, of which its message's id is made: the same from then on
      */
     public LifeStep first(Reading open, MailMatter matter, String customer, Optional<String> site, String mark) {
-        String id = MailLife.nextId(open, matter.number());
+        String id = MailLife.nextId(open, matter.name());
         String message = id.toLowerCase(Locale.ROOT) + "." + mark.substring(0, MARK) + "@" + domain();
         return MailLife.written(id, matter, customer, site, message, now(), today());
     }

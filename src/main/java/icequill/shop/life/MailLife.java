@@ -6,8 +6,13 @@ import icequill.ledger.entries.LifeStep;
 import icequill.ledger.store.DamagedRow;
 import icequill.life.mail.MailCopy;
 import icequill.life.mail.MailEvent;
+import icequill.life.mail.MailLetter;
 import icequill.life.mail.MailMatter;
+import icequill.life.mail.MailMatter.Loose;
+import icequill.life.mail.MailMatter.Numbered;
 import icequill.life.mail.MailState;
+import icequill.party.Contact;
+import icequill.party.Language;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -39,6 +44,13 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
     private static final String NUMBER = "number";
     private static final String MESSAGE = "messageId";
     private static final String OCCASION = "occasion";
+    private static final String PURPOSE = "purpose";
+    private static final String LANGUAGE = "language";
+    private static final String HASH = "hash";
+    private static final String TITLE = "title";
+    private static final String FACTS = "facts";
+    private static final String SENTENCES = "sentences";
+    private static final String PRINTED = "printed";
     private static final String TO = "to";
     private static final String SUBJECT = "subject";
     private static final String TEXT = "text";
@@ -99,10 +111,22 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
     /** That a mail is written, which is its first step. */
     public static LifeStep written(String id, MailMatter matter, String customer, Optional<String> site,
             String messageId, Instant now, LocalDate day) {
-        return new LifeStep(KIND, id, 1, Event.WRITTEN.name(), day, site,
-                Map.of(AT, now.toString(), LifeStep.CUSTOMER, customer, MESSAGE, messageId, NUMBER, matter.number(), OCCASION,
-                        matter.occasion().name()),
-                Map.of());
+        Map<String, String> said = new HashMap<>(Map.of(AT, now.toString(), LifeStep.CUSTOMER, customer, MESSAGE,
+                messageId, NUMBER, matter.name()));
+        said.putAll(switch (matter) {
+        case Numbered numbered -> Map.of(OCCASION, numbered.occasion().name());
+        case Loose loose -> Map.of(PURPOSE, loose.purpose().name(), LANGUAGE, loose.language().tag(), HASH,
+                loose.hash());
+        });
+        return new LifeStep(KIND, id, 1, Event.WRITTEN.name(), day, site, said,
+                matter instanceof Loose loose ? loose.letter().map(MailLife::kept).orElse(Map.of()) : Map.of());
+    }
+
+    private static Map<String, String> kept(MailLetter letter) {
+        Map<String, String> kept = new HashMap<>(Map.of(TITLE, letter.title(), FACTS,
+                String.join("\n", letter.facts()), SENTENCES, String.join("\n", letter.sentences())));
+        letter.printed().ifPresent(address -> kept.put(PRINTED, address));
+        return kept;
     }
 
     /** What happens, as the step after the last. */
@@ -161,8 +185,14 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
     }
 
     private static MailMatter matter(LifeStep step) {
-        return new MailMatter(step.text(NUMBER).orElse(""), DamagedRow.made(OCCASION,
-                () -> MailMatter.Occasion.valueOf(step.text(OCCASION).orElseThrow())));
+        String name = step.text(NUMBER).orElse("");
+        return step.text(HASH).<MailMatter>map(hash -> DamagedRow.made(PURPOSE, () -> new Loose(name,
+                Contact.Purpose.valueOf(step.text(PURPOSE).orElseThrow()),
+                new Language(step.text(LANGUAGE).orElseThrow()), hash,
+                step.text(TITLE).map(title -> new MailLetter(title, lines(step, FACTS), lines(step, SENTENCES),
+                        step.text(PRINTED))))))
+                .orElseGet(() -> new Numbered(name, DamagedRow.made(OCCASION,
+                        () -> MailMatter.Occasion.valueOf(step.text(OCCASION).orElseThrow()))));
     }
 
     private static MailCopy copy(LifeStep step) {

@@ -8,7 +8,9 @@ import icequill.document.PricedPaper;
 import icequill.document.RepairQuote;
 import icequill.document.ServicePeriod;
 import icequill.document.Where;
+import icequill.life.mail.MailLetter;
 import icequill.life.mail.MailMatter.Occasion;
+import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -30,17 +32,23 @@ import javax.money.MonetaryAmount;
  * @param facts by which the customer's office files it: order, store
  * @param sentences about it
  */
-record MailLetter(Shop shop, Sentences words, String title, List<String> facts, List<String> sentences) {
+record MailText(Shop shop, Sentences words, String title, List<String> facts, List<String> sentences) {
 
     private static final String PARAGRAPH = "\n\n";
 
-    MailLetter {
+    MailText {
         facts = List.copyOf(facts);
         sentences = List.copyOf(sentences);
     }
 
+    /** That of a paper without a number, as it was kept. */
+    static MailText of(Shop shop, Language language, MailLetter letter) {
+        return new MailText(shop, Sentences.of(language, shop.address().country()), letter.title(), letter.facts(),
+                letter.sentences());
+    }
+
     /** That of a paper; a problem for one that the book does not issue. */
-    static Validated<MailLetter> of(Paper paper, Occasion occasion) {
+    static Validated<MailText> of(Paper paper, Occasion occasion) {
         Sentences words = Sentences.of(paper.language(), paper.shop().address().country());
         String day = words.formats().day(paper.date());
         return switch (paper) {
@@ -52,7 +60,7 @@ record MailLetter(Shop shop, Sentences words, String title, List<String> facts, 
         case RepairQuote quote -> letter(quote, words, List.of(
                 words.word("mail.repair-quote", number(quote), day, amount(words, quote.totals().gross())),
                 held(words, occasion, quote.validUntil()), words.word("mail.accept")));
-        case MaintenanceQuote quote -> Validated.valid(new MailLetter(quote.shop(), words,
+        case MaintenanceQuote quote -> Validated.valid(new MailText(quote.shop(), words,
                 words.word("mail.title.maintenance-quote", quote.number().orElse("")),
                 store(words, quote.where()), List.of(
                         words.word("mail.maintenance-quote", quote.number().orElse(""), day),
@@ -62,9 +70,9 @@ record MailLetter(Shop shop, Sentences words, String title, List<String> facts, 
         };
     }
 
-    private static Validated<MailLetter> letter(PricedPaper paper, Sentences words, List<String> sentences) {
+    private static Validated<MailText> letter(PricedPaper paper, Sentences words, List<String> sentences) {
         ServicePeriod served = paper.served();
-        return Validated.valid(new MailLetter(paper.shop(), words, words.word("mail.title." + switch (paper) {
+        return Validated.valid(new MailText(paper.shop(), words, words.word("mail.title." + switch (paper) {
         case CreditNote credit -> "credit-note";
         case Bill bill -> "invoice";
         default -> "repair-quote";
