@@ -8,7 +8,6 @@ import icequill.life.mail.MailMatter.Loose;
 import icequill.mail.Enclosure;
 import icequill.mail.MailAddress;
 import icequill.mail.MailContent;
-import icequill.mail.MailMessage;
 import icequill.mail.MailParties;
 import icequill.party.Contact;
 import icequill.party.Contacts;
@@ -64,7 +63,7 @@ record LooseAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
         Problems problems = new Problems();
         Optional<List<MailAddress>> to = problems.take(Recipients.of(mail.customer(), known.contacts(),
                 matter.purpose(), letter.printed()));
-        Optional<MailAddress> from = problems.take(MailAssembly.from(settings, known.shop()));
+        Optional<MailAddress> from = problems.take(Sender.of(settings, known.shop()));
         List<Enclosure> files = known.files().stream().filter(file -> file.hash().equals(matter.hash()))
                 .flatMap(file -> problems.take(Enclosure.of(file.name(), file.mediaType(), file.bytes(), Place.NOWHERE))
                         .stream())
@@ -83,7 +82,6 @@ record LooseAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
         List<String> names = parties.to().stream().flatMap(address -> address.name().stream()).toList();
         return MailContent.of(matter.language(), text.subject(),
                 text.text(names, List.of(), matter.purpose() == Contact.Purpose.BILLS), files, Place.NOWHERE)
-                .map(content -> new WrittenMail(new MailMessage(parties, content, mail.messageId(), now),
-                        MailAssembly.copy(parties, content)));
+                .map(content -> WrittenMail.of(mail.messageId(), parties, content, now));
     }
 }

@@ -10,18 +10,15 @@ import icequill.files.form.MailSettings.Standing;
 import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
-import icequill.life.mail.MailCopy;
 import icequill.life.mail.MailMatter.Loose;
 import icequill.life.mail.MailMatter.Numbered;
 import icequill.mail.Enclosure;
 import icequill.mail.MailAddress;
 import icequill.mail.MailContent;
-import icequill.mail.MailMessage;
 import icequill.mail.MailParties;
 import icequill.office.writing.MailDesk;
 import icequill.party.BillTo;
 import icequill.party.Customer;
-import icequill.party.Shop;
 import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
@@ -41,8 +38,6 @@ import java.util.stream.Stream;
  * @param now where the shop is
  */
 record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
-
-    private static final Place FROM = new Place("shop.yaml", 0, "mail.from");
 
     /** What an address on paper stands beside. */
     private record Known(IssuedPaper issued, Paper paper, Customer customer) {}
@@ -74,7 +69,7 @@ record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
                 known.customer().mail(), fileName(known))).orElse(List.of()));
         standing.stream().flatMap(List::stream)
                 .forEach(each -> problems.take(enclosures.read(each)).ifPresent(files::add));
-        Optional<MailAddress> from = problems.take(from(settings, known.paper().shop()));
+        Optional<MailAddress> from = problems.take(Sender.of(settings, known.paper().shop()));
         return problems.or(() -> mail).then(valid -> message(mail, letter, known,
                 new MailParties(from.orElseThrow(), Optional.empty(), to.orElseThrow()), standing.orElseThrow(),
                 files));
@@ -85,23 +80,7 @@ record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
         String text = letter.text(parties.to().stream().flatMap(address -> address.name().stream()).toList(),
                 standing.stream().map(Standing::title).toList(), known.paper() instanceof Bill);
         return MailContent.of(known.paper().language(), letter.subject(), text, files, Place.NOWHERE)
-                .map(content -> new WrittenMail(new MailMessage(parties, content, mail.messageId(), now),
-                        copy(parties, content)));
-    }
-
-    static MailCopy copy(MailParties parties, MailContent content) {
-        return new MailCopy(parties.to().stream().map(MailAssembly::shown).toList(), content.subject(),
-                content.text(), content.enclosures().stream().map(Enclosure::name).toList());
-    }
-
-    private static String shown(MailAddress address) {
-        return address.name().map(name -> name + " <" + address.text() + ">").orElse(address.text());
-    }
-
-    /** Whom a shop's mails come from. */
-    static Validated<MailAddress> from(MailSettings settings, Shop shop) {
-        return MailAddress.read(settings.from().orElse(shop.email()), FROM)
-                .then(address -> address.named(shop.name(), FROM));
+                .map(content -> WrittenMail.of(mail.messageId(), parties, content, now));
     }
 
     private static Optional<String> printed(Paper paper) {
