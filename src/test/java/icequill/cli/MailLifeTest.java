@@ -190,7 +190,7 @@ class MailLifeTest {
             served(well, "");
             assertThat(states(shop, "mail", "list")).containsExactly(MAIL + " sending");
             assertThat(states(shop, "mail", "send")).isEmpty();
-            Clock later = Clock.offset(BookShop.CLOCK, Duration.ofMinutes(31));
+            Clock later = Clock.offset(BookShop.CLOCK, Duration.ofMinutes(61));
             assertThat(shop.runAt(later, "mail", "list").out()).contains(MAIL, "unknown");
             assertThat(shop.runAt(later, "mail", "send").out()).contains("None.");
             assertThat(well.taken()).isEmpty();

@@ -10,8 +10,8 @@ import java.time.Instant;
 final class Patience {
 
     static final Duration IN_ALL = Duration.ofDays(5);
-    /** By then a server would have been given up, so nobody is sending any more. */
-    static final Duration OF_ONE_TRY = Duration.ofMinutes(30);
+    /** An answer is waited for five minutes, and there are some eight: after that nobody is sending any more. */
+    static final Duration OF_ONE_TRY = Duration.ofHours(1);
 
     private static final Duration FIRST = Duration.ofMinutes(30);
     private static final Duration LONGEST = Duration.ofHours(8);

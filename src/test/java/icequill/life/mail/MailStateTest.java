@@ -41,7 +41,7 @@ class MailStateTest {
     private static final Waiting ANEW = new Waiting(TEN, TEN, 0, TEN, Optional.empty());
     private static final Waiting PUT_OFF = new Waiting(NINE, NINE, 2, TEN, Optional.of("busy"));
     private static final Sending SENDING = new Sending(WAITING, TEN);
-    private static final Sending LONG_AGO = new Sending(WAITING, NINE);
+    private static final Sending LONG_AGO = new Sending(WAITING, NINE.minusSeconds(1));
     private static final Drafted DRAFTED = new Drafted(WAITING, NINE, "outbox/INV-1.eml");
     private static final Sent SENT = new Sent(NINE, "250 ok");
     private static final Unknown UNKNOWN = new Unknown(WAITING, NINE, "cut off");
