@@ -33,7 +33,11 @@ public record MailSheet(MailEntry mail, Optional<MailCopy> copy, String messageI
         problems = List.copyOf(problems);
     }
 
-    /** @param copy as it would be sent now; empty where it was sent, or cannot be written */
+    /**
+     * A mail with all that is known of it.
+     *
+     * @param copy as it would be sent now; empty where it was sent, or cannot be written
+     */
     public static MailSheet of(MailEntry entry, MailLife mail, Optional<MailCopy> copy, List<Problem> problems,
             ZoneId zone) {
         return new MailSheet(entry, copy.or(mail::copy), mail.messageId(), mail.history().stream()

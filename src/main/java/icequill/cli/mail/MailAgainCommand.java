@@ -7,7 +7,7 @@ import java.time.Clock;
 import picocli.CommandLine.Command;
 
 /** Has a mail tried again. */
-@Command(name = "again", mixinStandardHelpOptions = true, description = "Has a mail tried again that was put off, refused or came back: it waits then, to whom the book says now.", footerHeading = "%nExample:%n", footer = "  icequill mail again INV-2026-00012.m1")
+@Command(name = "again", mixinStandardHelpOptions = true, description = "Has a mail tried again that was put off, refused or came back: it waits then, to whom the book says now.", footerHeading = "%nExample:%n", footer = "  icequill mail again INV-2026-00010.m1")
 public final class MailAgainCommand extends MailStepCommand {
 
     public MailAgainCommand(Clock clock) {

@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 
 /** Notes what a person found out about a mail. */
 @Command(name = "found", mixinStandardHelpOptions = true, description = "Notes what you found out about a mail of which nobody knows, or which lay in the folder outbox: that it went out, or that it did not and waits again.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill mail found INV-2026-00012.m1 --went-out",
-        "  icequill mail found INV-2026-00012.m1 --did-not"})
+        "  icequill mail found INV-2026-00010.m1 --went-out",
+        "  icequill mail found INV-2026-00010.m1 --did-not"})
 public final class MailFoundCommand extends MailStepCommand {
 
     @ArgGroup(multiplicity = "1")

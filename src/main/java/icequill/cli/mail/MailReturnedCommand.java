@@ -18,7 +18,7 @@ import picocli.CommandLine.Parameters;
 /** Notes mails that came back. */
 @Command(name = "returned", mixinStandardHelpOptions = true, description = "Notes that mails came back: of a file or a folder of .eml files that your mail program saved, or of one mail by hand.", footerHeading = "%nExamples:%n", footer = {
         "  icequill mail returned saved/                                     all .eml files there",
-        "  icequill mail returned INV-2026-00012.m1 --why \"left the firm\"    by hand"})
+        "  icequill mail returned INV-2026-00010.m1 --why \"left the firm\"    by hand"})
 public final class MailReturnedCommand extends BookCommand {
 
     @Parameters(paramLabel = "FILE", description = "A file, a folder, or with --why a mail.")

@@ -14,8 +14,8 @@ import picocli.CommandLine.Parameters;
 
 /** Sends mails. */
 @Command(name = "send", mixinStandardHelpOptions = true, description = "Sends the mails that wait, by the server that shop.yaml sets under mail; without one lays them into the folder outbox, for you to send. What was put off is tried again when its time has come. Run it as often as you like: no mail goes out twice.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill mail send                       all that may go now",
-        "  icequill mail send INV-2026-00012.m1     one"})
+        "  icequill mail send INV-2026-00010.m1     one",
+        "  icequill mail send                       all that may go now"})
 public final class MailSendCommand extends BookCommand {
 
     @Parameters(arity = "0..*", paramLabel = "MAIL", description = "Mails; all that may go now if none is named.")

@@ -7,7 +7,7 @@ import java.time.Clock;
 import picocli.CommandLine.Command;
 
 /** Shows a mail. */
-@Command(name = "show", mixinStandardHelpOptions = true, description = "Shows a mail: to whom, what it says, what goes along, what happened. One that waits is shown as it would go out now.", footerHeading = "%nExample:%n", footer = "  icequill mail show INV-2026-00012.m1")
+@Command(name = "show", mixinStandardHelpOptions = true, description = "Shows a mail: to whom, what it says, what goes along, what happened. One that waits is shown as it would go out now.", footerHeading = "%nExample:%n", footer = "  icequill mail show INV-2026-00010.m1")
 public final class MailShowCommand extends MailStepCommand {
 
     public MailShowCommand(Clock clock) {

@@ -19,10 +19,10 @@ import picocli.CommandLine.Parameters;
 
 /** Writes mails about papers. */
 @Command(name = "write", mixinStandardHelpOptions = true, description = "Writes a mail about each of some papers: those that you name, or all of some days or of a customer's month that were not mailed yet. Nothing goes out before: icequill mail send.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill mail write INV-2026-00012",
+        "  icequill mail write INV-2026-00010",
+        "  icequill mail write MQ-2026-00001 --lapses       that its prices soon hold no longer",
         "  icequill mail write --customer fernhill-hotels --month 2026-05",
-        "  icequill mail write --from 2026-05-29            all that were issued since",
-        "  icequill mail write MQ-2026-00003 --lapses       that its prices soon hold no longer"})
+        "  icequill mail write --customer crumb-lane-bakery --from 2026-04-01     all since that day"})
 public final class MailWriteCommand extends BookCommand {
 
     @Parameters(arity = "0..*", paramLabel = "NUMBER", description = "Numbers of papers.")
