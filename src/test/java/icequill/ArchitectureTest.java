@@ -56,7 +56,8 @@ class ArchitectureTest {
     private static final List<String> PURE = List.of("money", "explain", "problem", "party", "account", "work",
             "agreement", "rates", "planner", "pricer", "tax", "forecast", "forecast.stops", "forecast.charges",
             "forecast.fit", "forecast.effects", "forecast.inputs", "document", "request", "visits", "plans", "outlook",
-            "papers", "days", "planner.kept", "outlook.minutes", "life.quote", "life.job", "life.call", "life.repair", "life.agreement", "life.claim",
+            "papers", "days", "planner.kept", "outlook.minutes", "life.quote", "life.job", "life.call", "life.repair",
+            "life.agreement", "life.claim",
             "life.mail", "life.refrigerant", "life.telling");
     /** Chances and months are no money, so forecasts may be inexact; their money is whole minor units. */
     private static final List<String> COUNTING = List.of("forecast", "forecast.stops", "forecast.charges",

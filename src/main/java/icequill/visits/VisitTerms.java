@@ -33,7 +33,8 @@ public record VisitTerms(Visit visit, Site site, List<AgreementInForce> inForce)
     /** The same; the visit has the standing purchase order of its agreement where it names none. */
     public VisitTerms ordered() {
         return new VisitTerms(
-                visit.ordered(visit.order().standing(applied().flatMap(found -> found.request().orders().on(visit.day())))),
+                visit.ordered(
+                        visit.order().standing(applied().flatMap(found -> found.request().orders().on(visit.day())))),
                 site, inForce);
     }
 

@@ -79,7 +79,8 @@ class StandingOrderTest {
         String issued = shop.json("invoice", "issue", agreement, "--installment", "1", "--date", "2026-08-31")
                 .path("papers").get(0).path("number").asString();
 
-        JsonNode told = shop.json("agreement", "order", "A-2026-002", "FH-NEW-27", "--first-day", "2026-09-01", "--from",
+        JsonNode told = shop.json("agreement", "order", "A-2026-002", "FH-NEW-27", "--first-day", "2026-09-01",
+                "--from",
                 "J. Baker");
 
         assertThat(told.path("purchaseOrder").asString()).isEqualTo("FH-NEW-27");
@@ -87,13 +88,15 @@ class StandingOrderTest {
                 .isEqualTo("Purchase order FH-NEW-27 stands from September 1, 2026 on, J. Baker.");
         String next = shop.json("invoice", "issue", agreement, "--installment", "2", "--date", "2026-09-01")
                 .path("papers").get(0).path("number").asString();
-        assertThat(shop.json("find", "FH-STANDING-26").path("papers")).extracting(paper -> paper.path("number").asString())
+        assertThat(shop.json("find", "FH-STANDING-26").path("papers"))
+                .extracting(paper -> paper.path("number").asString())
                 .containsExactly(issued);
         assertThat(shop.json("find", "FH-NEW-27").path("papers")).extracting(paper -> paper.path("number").asString())
                 .containsExactly(next);
         assertThat(html("invoice", "draft", shop.write("visits/before.yaml", VISIT).toString()))
                 .contains("FH-STANDING-26");
-        assertThat(html("invoice", "draft", shop.write("visits/after.yaml", VISIT.replace("06-16", "09-16")).toString()))
+        assertThat(
+                html("invoice", "draft", shop.write("visits/after.yaml", VISIT.replace("06-16", "09-16")).toString()))
                 .contains("FH-NEW-27");
         shop.json("agreement", "order", "A-2026-002", "--first-day", "2026-12-01");
         assertThat(shop.json("agreement", "show", "A-2026-002").path("purchaseOrder").isMissingNode()).isTrue();

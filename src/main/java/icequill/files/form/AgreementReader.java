@@ -131,7 +131,8 @@ public final class AgreementReader {
                 .flatMap(next -> fields.text("number").map(number -> new AgreementRequest(number, scope,
                         new Visit.Named(tier, fields.place("tier")), day, accepted, agreed,
                         fields.integer("cancelDays").orElse(USUAL_NOTICE), next, changes,
-                        new StandingOrders(fields.text("purchaseOrder"), List.of()), part, List.of(), Optional.empty())))));
+                        new StandingOrders(fields.text("purchaseOrder"), List.of()), part, List.of(),
+                        Optional.empty())))));
     }
 
     private Optional<AgreementRequest.Agreed> agreed(Fields site) {

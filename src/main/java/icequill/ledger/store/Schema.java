@@ -15,7 +15,7 @@ import org.jdbi.v3.core.Jdbi;
 public final class Schema {
 
     /** The version of the last migration in the resources. */
-    public static final int NEWEST = 30;
+    public static final int NEWEST = 27;
 
     /** The first that holds versions of the rates. */
     public static final int WITH_RATES = 11;

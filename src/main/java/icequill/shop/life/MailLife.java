@@ -181,7 +181,9 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
     }
 
     private static Event event(LifeStep first, LifeStep step) {
-        return step.position() == first.position() ? Event.WRITTEN : DamagedRow.made("event", () -> Event.valueOf(step.event()));
+        return step.position() == first.position()
+                ? Event.WRITTEN
+                : DamagedRow.made("event", () -> Event.valueOf(step.event()));
     }
 
     private static MailMatter matter(LifeStep step) {
