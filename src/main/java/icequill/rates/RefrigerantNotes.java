@@ -11,7 +11,6 @@ import icequill.work.RefrigerantWork;
 import icequill.work.RefrigerantWork.Moved;
 import icequill.work.RefrigerantWork.Purpose;
 import icequill.work.TechnicianCertificate;
-import icequill.work.TechnicianCertificate.Type;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -101,7 +100,7 @@ public record RefrigerantNotes(RefrigerantWork work, Machine machine, List<Atten
             problems.add(Code.NOT_QUALIFIED, place, name + " has no certificate for refrigerant on record",
                     "somebody who has; or his, under certificates in pricing/labor.yaml");
         } else if (kind.isPresent() && charge.isPresent()) {
-            Type needed = needed(kind.get(), charge.get());
+            TechnicianCertificate.Type needed = needed(kind.get(), charge.get());
             if (held.stream().noneMatch(certificate -> certificate.covers(needed))) {
                 problems.add(Code.NOT_QUALIFIED, place, "the certificate of " + name
                         + " does not hold for this machine", told(needed) + " or Universal (40 CFR 82.161)");
@@ -114,14 +113,16 @@ public record RefrigerantNotes(RefrigerantWork work, Machine machine, List<Atten
         return rates.labor().crew().certificates().stream().filter(certificate -> certificate.isOf(name)).toList();
     }
 
-    private Type needed(Kind kind, BigDecimal charge) {
+    private TechnicianCertificate.Type needed(Kind kind, BigDecimal charge) {
         if (kind.lowPressure()) {
-            return Type.TYPE_III;
+            return TechnicianCertificate.Type.TYPE_III;
         }
-        return machine.form() != Machine.Form.REMOTE && charge.compareTo(SMALL) <= 0 ? Type.TYPE_I : Type.TYPE_II;
+        return machine.form() != Machine.Form.REMOTE && charge.compareTo(SMALL) <= 0
+                ? TechnicianCertificate.Type.TYPE_I
+                : TechnicianCertificate.Type.TYPE_II;
     }
 
-    private static String told(Type type) {
+    private static String told(TechnicianCertificate.Type type) {
         return switch (type) {
         case TYPE_I -> "Type I";
         case TYPE_II -> "Type II";

@@ -92,6 +92,7 @@ class GrammarTest {
         Files.writeString(Path.of(file("sites.csv")), "site,parking\nhotel-fernhill,rear dock\n");
         Files.writeString(Path.of(file("machines.csv")),
                 "site,machine,condition\nhotel-fernhill,lobby-bar,plating worn\n");
+        Run.at(CLOCK, "mail", "write", "INV-2026-00008", "--shop", shop.toString());
         Run.at(CLOCK, "customer", "add", "mill-lane-2", "--name", "Mill Lane Bakery", "--street", "4 Mill Lane",
                 "--city", "Alderton", "--region", "NY", "--postal-code", "10999", "--country", "US", "--shop",
                 shop.toString());

@@ -1,7 +1,6 @@
 package icequill.answer.refrigerant;
 
 import icequill.answer.refrigerant.RefrigerantHistory.Cylinder;
-import icequill.answer.refrigerant.RefrigerantHistory.Machine;
 import icequill.answer.refrigerant.RefrigerantHistory.Rate;
 import icequill.answer.refrigerant.RefrigerantHistory.Visit;
 import icequill.files.answer.Sheet;

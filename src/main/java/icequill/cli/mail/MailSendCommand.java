@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
 
 /** Sends mails. */
 @Command(name = "send", mixinStandardHelpOptions = true, description = "Sends the mails that wait, by the server that shop.yaml sets under mail; without one lays them into the folder outbox, for you to send. What was put off is tried again when its time has come. Run it as often as you like: no mail goes out twice.", footerHeading = "%nExamples:%n", footer = {
-        "  icequill mail send INV-2026-00010.m1     one",
+        "  icequill mail send INV-2026-00008.m1     one",
         "  icequill mail send                       all that may go now"})
 public final class MailSendCommand extends BookCommand {
 

@@ -17,7 +17,11 @@ public record MailFile(String name, String mediaType, String hash, String conten
         return new MailFile(name, mediaType, Hash.of(bytes), Base64.getEncoder().encodeToString(bytes));
     }
 
-    /** @throws DamagedRow where they are none */
+    /**
+     * What it holds.
+     *
+     * @throws DamagedRow where that cannot be read
+     */
     public byte[] bytes() {
         return DamagedRow.made("mail_file content", () -> Base64.getDecoder().decode(content));
     }

@@ -60,7 +60,7 @@ public final class MailOffice {
     public Validated<MailList> mails(boolean isAll) {
         return book.read(open -> Validated.valid(new MailList(MailLife.all(open, isAll).stream()
                 .map(mail -> entry(open, mail))
-                .sorted(Comparator.comparing(MailOffice::order).thenComparing(MailEntry::since)
+                .sorted(Comparator.comparingInt(MailOffice::order).thenComparing(MailEntry::since)
                         .thenComparing(MailEntry::mail))
                 .toList(), List.of())));
     }

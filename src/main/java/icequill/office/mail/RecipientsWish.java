@@ -12,7 +12,11 @@ import java.util.Set;
  */
 public record RecipientsWish(List<Person> people, MailWishes wishes) {
 
-    /** @param email empty for none */
+    /**
+     * One of the people.
+     *
+     * @param email empty for none
+     */
     public record Person(String name, String email, Set<Contact.Purpose> purposes) {
         public Person {
             purposes = Set.copyOf(purposes);

@@ -13,7 +13,6 @@ import icequill.render.words.Sentences;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** A record of refrigerant as texts, ready for {@code refrigerant-record.ftlh}. */
 public record RefrigerantRecordView(RefrigerantRecord paper, Sentences sentences) {
@@ -75,15 +74,15 @@ public record RefrigerantRecordView(RefrigerantRecord paper, Sentences sentences
     private Visit visit(MachineLog.Entry entry) {
         Handled handled = entry.handled();
         return new Visit(sentences.formats().day(handled.day()), handled.visit(),
-                joined(words().purpose(handled.purpose()), words().moved(handled.added(), handled.from()),
-                        words().lost(entry)),
-                joined(words().moved(handled.recovered(), handled.into())), joined(words().technician(handled)),
-                joined(handled.leak(), handled.repair(), handled.test().map(words()::test)));
+                joined(List.of(words().purpose(handled.purpose()), words().moved(handled.added(), handled.from()),
+                        words().lost(entry))),
+                joined(List.of(words().moved(handled.recovered(), handled.into()))),
+                joined(List.of(words().technician(handled))),
+                joined(List.of(handled.leak(), handled.repair(), handled.test().map(words()::test))));
     }
 
-    @SafeVarargs
-    private static String joined(Optional<String>... texts) {
-        return Stream.of(texts).flatMap(Optional::stream).map(Sentences::capitalized)
+    private static String joined(List<Optional<String>> texts) {
+        return texts.stream().flatMap(Optional::stream).map(Sentences::capitalized)
                 .collect(Collectors.joining("; "));
     }
 
