@@ -255,7 +255,7 @@ class ArchitectureTest {
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
                 + " answer.call answer.minutes answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
-                + " outlook.minutes outlook plans visits request document tax pricer rates agreement work account party explain money shop.life");
+                + " outlook.minutes outlook plans visits request document tax pricer rates agreement work account party explain money shop.life life.mail");
         // account and papers, because what a customer owes is said while he calls
         room(arrows, "office.call",
                 "office.care office.register answer.call answer.history shop ledger ledger.entries ledger.find ledger.trail"

@@ -52,6 +52,7 @@ class MailLifeTest {
             shop.issue("spring-cleaning-bakery", "2026-05-14");
 
             assertThat(states(shop, "mail", "list")).containsExactly(MAIL + " waiting");
+            assertThat(shop.json("today").path("mails").path("waiting").asInt()).isEqualTo(1);
             assertThat(states(shop, "mail", "send")).containsExactly(MAIL + " sent");
             assertThat(states(shop, "mail", "send")).isEmpty();
 
@@ -102,6 +103,7 @@ class MailLifeTest {
         try (ScriptedServer server = ScriptedServer.plain(Map.of("END", "drop"))) {
             served(server, "");
             shop.run("mail", "send");
+            assertThat(shop.json("today").path("mails").path("toLookAfter").asInt()).isEqualTo(1);
             assertThat(shop.problems("mail", "again", MAIL).getFirst()).contains("nobody knows");
             assertThat(shop.problems("mail", "send", MAIL).getFirst()).contains("nobody knows");
             assertThat(shop.problems("mail", "write", PAPER, "--again").getFirst()).contains("is about it already");
@@ -308,6 +310,33 @@ class MailLifeTest {
         assertThat(Files.readString(again.folder().resolve("outbox/" + mail + ".eml")).replace("\r\n", ""))
                 .contains(Base64.getEncoder()
                         .encodeToString(Files.readAllBytes(Path.of(paper.path("files").get(0).asString()))));
+    }
+
+    /** New York's law on renewals counts only what is handed over or sent by certified mail (General Obligations Law 5-903). */
+    @Test
+    void renewalNotice_isNotMailedWhereTheLawDoesNotCountIt() throws IOException {
+        BookShop shop = BookShop.in(folder, Database.SQLITE);
+
+        assertThat(shop.problems("agreement", "renewal", BAKERY, "--date", "2027-03-05", "--mail")).singleElement()
+                .asString().contains("5-903", "certified");
+        assertThat(states(shop, "mail", "list", "--all")).isEmpty();
+    }
+
+    @Test
+    void recordOfAVisit_goesToWhoeverTheSiteNames() throws IOException {
+        BookShop shop = BookShop.in(folder, Database.SQLITE);
+        shop.json("visit", "add", folder.resolve("visits/spring-cleaning-bakery.yaml").toString());
+        shop.json("contact", "add", "Ola Brandt", "--site", BAKERY, "--for", "visits", "--email",
+                "ola@crumblane.example");
+        String mail = shop.json("visit", "record", "spring-cleaning-bakery", "--mail").path("mail").asString();
+        try (ScriptedServer server = ScriptedServer.plain(Map.of())) {
+            served(server, "");
+
+            assertThat(states(shop, "mail", "send")).containsExactly(mail + " sent");
+
+            assertThat(server.commands()).contains("RCPT TO:<ola@crumblane.example>");
+            assertThat(server.taken().getFirst()).contains("Good day Ola Brandt");
+        }
     }
 
     private BookShop written() throws IOException {

@@ -14,9 +14,10 @@ import java.util.List;
  * @param calls to which nobody went yet
  * @param lapsing quotes whose last day is within a week
  * @param claims that are to be sent, or what failed returned, within a week or since
+ * @param mails that wait for somebody
  */
 public record DayAnswer(LocalDate day, List<Attendance> late, List<Attendance> planned, List<Attendance> unbilled,
-        List<CallRow> calls, List<LapsingQuote> lapsing, List<DueClaim> claims) {
+        List<CallRow> calls, List<LapsingQuote> lapsing, List<DueClaim> claims, Mails mails) {
 
     /**
      * A visit.
@@ -49,6 +50,18 @@ public record DayAnswer(LocalDate day, List<Attendance> late, List<Attendance> p
      */
     public record DueClaim(String claim, String siteName, LocalDate by) {}
 
+    /**
+     * How many mails there are to do something about.
+     *
+     * @param toLookAfter refused, returned, or of which nobody knows whether they went out
+     * @param waiting to be sent
+     */
+    public record Mails(int toLookAfter, int waiting) {
+
+        /** None at all. */
+        public static final Mails NONE = new Mails(0, 0);
+    }
+
     public DayAnswer {
         late = List.copyOf(late);
         planned = List.copyOf(planned);
@@ -61,6 +74,6 @@ public record DayAnswer(LocalDate day, List<Attendance> late, List<Attendance> p
     /** Whether nothing waits. */
     public boolean isFree() {
         return late.isEmpty() && planned.isEmpty() && unbilled.isEmpty() && calls.isEmpty() && lapsing.isEmpty()
-                && claims.isEmpty();
+                && claims.isEmpty() && mails.equals(Mails.NONE);
     }
 }

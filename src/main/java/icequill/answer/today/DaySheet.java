@@ -34,6 +34,12 @@ public record DaySheet(DayAnswer data, Sentences sentences) implements Sheet {
             data.claims().forEach(claim -> lines.add("  " + sentences.formats().day(claim.by()) + ": " + claim.claim()
                     + ", " + claim.siteName()));
         }
+        if (data.mails().toLookAfter() > 0) {
+            lines.add(sentences.word("today.mails", String.valueOf(data.mails().toLookAfter())));
+        }
+        if (data.mails().waiting() > 0) {
+            lines.add(sentences.word("today.mails-waiting", String.valueOf(data.mails().waiting())));
+        }
         return lines;
     }
 

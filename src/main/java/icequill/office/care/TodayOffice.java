@@ -8,6 +8,7 @@ import icequill.answer.today.DayAnswer;
 import icequill.answer.today.DayAnswer.Attendance;
 import icequill.answer.today.DayAnswer.DueClaim;
 import icequill.answer.today.DayAnswer.LapsingQuote;
+import icequill.answer.today.DayAnswer.Mails;
 import icequill.answer.today.DaySheet;
 import icequill.files.form.VisitNames;
 import icequill.ledger.Reading;
@@ -16,6 +17,7 @@ import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.find.PaperFilter;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
+import icequill.life.mail.MailState;
 import icequill.party.Language;
 import icequill.party.Shop;
 import icequill.problem.Validated;
@@ -25,6 +27,7 @@ import icequill.shop.BookedPapers;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
 import icequill.shop.life.ClaimLife;
+import icequill.shop.life.MailLife;
 import icequill.shop.life.QuoteLife;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
@@ -77,8 +80,9 @@ public final class TodayOffice {
         ShopFolder folder = BookForms.shop(book);
         return HistoryOffice.sentences(folder, language).then(sentences -> (book.exists()
                 ? book.read(open -> calls(open, folder.shop().orElseThrow())
-                        .map(calls -> waiting(open, day, calls)))
-                : Validated.valid(new DayAnswer(day, List.of(), List.of(), List.of(), List.of(), List.of(), List.of())))
+                        .map(calls -> waiting(open, day, calls, mails(open))))
+                : Validated.valid(new DayAnswer(day, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                        Mails.NONE)))
                 .map(waiting -> new DaySheet(waiting, sentences)));
     }
 
@@ -92,7 +96,7 @@ public final class TodayOffice {
                 .sorted(Comparator.comparing(row -> row.at().toInstant())).toList());
     }
 
-    private static DayAnswer waiting(Reading open, LocalDate day, List<CallRow> calls) {
+    private static DayAnswer waiting(Reading open, LocalDate day, List<CallRow> calls, Mails mails) {
         FoundVisits visits = FoundVisits.in(open);
         SiteNames names = new SiteNames(open, new HashMap<>());
         List<FoundVisits.One> all = visits.of(visits.entries(VisitScope.ALL,
@@ -100,7 +104,19 @@ public final class TodayOffice {
         return new DayAnswer(day, attendances(names, all, VisitState.PLANNED, visit -> visit.isBefore(day)),
                 attendances(names, all, VisitState.PLANNED, visit -> !visit.isBefore(day)),
                 attendances(names, all, VisitState.DONE, visit -> true), calls, lapsing(open, day),
-                claims(open, names, day));
+                claims(open, names, day), mails);
+    }
+
+    private Mails mails(Reading open) {
+        List<MailState> states = MailLife.all(open, false).stream()
+                .map(mail -> mail.state().at(book.clock().instant())).toList();
+        return new Mails((int) states.stream().filter(TodayOffice::isToLookAfter).count(),
+                (int) states.stream().filter(MailState.Waiting.class::isInstance).count());
+    }
+
+    private static boolean isToLookAfter(MailState state) {
+        return state instanceof MailState.Unknown || state instanceof MailState.Refused
+                || state instanceof MailState.Returned;
     }
 
     private static List<Attendance> attendances(SiteNames names, List<FoundVisits.One> visits, VisitState state,
