@@ -31,7 +31,7 @@ class VisitAnnouncementTest {
         assertThat(written.path("files")).hasSize(2);
         String paper = Files.readString(shop.folder().resolve("papers/announcement-" + VISIT + ".html"));
         assertThat(paper.substring(paper.indexOf("<body")).replace('\u00a0', ' ')).contains(
-                "We come on January 12, 2027, from 9:00 AM to 11:00 AM.", "Ada Quill",
+                "We come on Tuesday, January 12, 2027, from 9:00 AM to 11:00 AM", "Ada Quill",
                 "It makes no ice for up to 2 h while we work; at its rating that is up to 42 lb.", "555-0142")
                 .doesNotContain("98.00", "46.50", "USD");
 

@@ -59,7 +59,8 @@ public record VisitAnnouncementView(VisitAnnouncement paper, Sentences sentences
                 new LetterView(paper, new LetterView.Title(sentences.word("announce.title"),
                         Optional.of(paper.visit())), sentences)
                         .letter(paper.customer(), paper.where().site(), paper.where().address(), facts),
-                new Announced(sentences.word("announce.answer", day(paper.begins().toLocalDate()), begins(),
+                new Announced(sentences.word("announce.answer",
+                        sentences.formats().dayOfWeek(paper.begins().toLocalDate()), begins(),
                         ends()), rows(), paper.machines().stream().map(this::machine).toList(), prepare(),
                         sentences.word("announce.change", paper.shop().phone(), paper.shop().email(),
                                 paper.visit())));
