@@ -323,6 +323,20 @@ class MailLifeTest {
     }
 
     @Test
+    void announcementOfAVisit_saysWhenSomebodyComes() throws IOException {
+        BookShop shop = BookShop.in(folder, Database.SQLITE);
+        shop.json("contact", "add", "Ola Brandt", "--site", BAKERY, "--for", "visits", "--email",
+                "ola@crumblane.example");
+        shop.json("visit", "announce", "summer-cleaning-bakery", "--mail");
+
+        JsonNode copy = shop.json("mail", "show", "announcement-summer-cleaning-bakery.m1").path("copy");
+
+        assertThat(copy.path("text").asString()).contains("Good day Ola Brandt",
+                "We come on Tuesday, July 14, 2026, from 9:15\u00a0AM to 11:30\u00a0AM");
+        assertThat(copy.path("files").get(0).asString()).isEqualTo("announcement-summer-cleaning-bakery.pdf");
+    }
+
+    @Test
     void recordOfAVisit_goesToWhoeverTheSiteNames() throws IOException {
         BookShop shop = BookShop.in(folder, Database.SQLITE);
         shop.json("visit", "add", folder.resolve("visits/spring-cleaning-bakery.yaml").toString());
@@ -349,7 +363,9 @@ class MailLifeTest {
     /** The shop mails by that server from then on. */
     private void served(ScriptedServer server, String more) throws IOException {
         Path settings = folder.resolve("shop.yaml");
-        String before = Files.readString(settings).split("\nmail:\n")[0];
+        String all = Files.readString(settings);
+        int mail = all.indexOf("\nmail:\n");
+        String before = mail < 0 ? all : all.substring(0, mail);
         Files.writeString(settings, before + "\nmail:\n  perMinute: 600\n  server: {host: localhost, port: "
                 + server.port() + ", security: plain}\n" + more);
     }

@@ -4,6 +4,7 @@ import icequill.answer.days.AnnouncementSheet;
 import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.CopyOptions;
 import icequill.cli.terminal.CustomerLanguage;
+import icequill.cli.terminal.MailOption;
 import icequill.life.telling.Telling;
 import icequill.office.days.AnnouncementOffice;
 import icequill.problem.Validated;
@@ -49,6 +50,9 @@ public final class VisitAnnounceCommand extends BookCommand {
     @Mixin
     private CopyOptions copy = new CopyOptions();
 
+    @Mixin
+    private MailOption mail = new MailOption();
+
     public VisitAnnounceCommand(Clock clock) {
         super(clock);
     }
@@ -66,7 +70,7 @@ public final class VisitAnnounceCommand extends BookCommand {
                 : office.named(visits.stream().map(this::id).toList(), Optional.empty());
         return show(asked.then(sheet -> told == null
                 ? office.write(sheet, new PaperOptions(Optional.empty(), on, language.language(),
-                        copy.extras(false)))
+                        copy.extras(false, mail.isSet())))
                 : office.told(sheet.data().visits().stream().map(visit -> visit.visit()).toList(), told, on,
                         Optional.empty())),
                 sheet -> printLines(sheet.lines().stream()));

@@ -22,7 +22,7 @@ public final class CopyOptions {
     }
 
     /** The same, and whether a mail about it is to be written. */
-    Extras extras(boolean xml, boolean mail) {
+    public Extras extras(boolean xml, boolean mail) {
         return new Extras(html, xml, bare, mail);
     }
 }

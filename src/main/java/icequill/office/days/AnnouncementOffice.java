@@ -1,5 +1,6 @@
 package icequill.office.days;
 
+import icequill.answer.WrittenPaper;
 import icequill.answer.days.AnnouncementSheet;
 import icequill.answer.days.Announcements;
 import icequill.document.VisitAnnouncement;
@@ -12,6 +13,7 @@ import icequill.ledger.papers.Pdf;
 import icequill.life.telling.Telling;
 import icequill.life.telling.Tellings;
 import icequill.office.care.HistoryOffice;
+import icequill.office.writing.LooseMails;
 import icequill.office.writing.PaperWriter;
 import icequill.papers.AnnouncementAssembly;
 import icequill.party.Language;
@@ -117,11 +119,19 @@ public final class AnnouncementOffice {
     public Validated<AnnouncementSheet> write(AnnouncementSheet visits, PaperOptions options) {
         List<Path> files = new ArrayList<>();
         Problems problems = new Problems();
-        PaperWriter desk = new PaperWriter(book);
         visits.data().visits().forEach(visit -> problems.take(hand(visit.visit())
-                .then(hand -> desk.write(paper(hand, options), "announcement-" + visit.visit(), options.extras())))
-                .ifPresent(files::addAll));
+                .then(hand -> written(hand, visit.visit(), options))).ifPresent(files::addAll));
         return problems.or(() -> visits.with(files));
+    }
+
+    private Validated<List<Path>> written(VisitContext hand, String visit, PaperOptions options) {
+        VisitAnnouncement paper = paper(hand, options);
+        return new PaperWriter(book).write(paper, "announcement-" + visit, options.extras())
+                .then(files -> options.extras().mail()
+                        ? new LooseMails(book).about(
+                                WrittenPaper.of(files, paper, hand.site().customer().name(), List.of()), paper,
+                                hand.site()).map(mailed -> files)
+                        : Validated.valid(files));
     }
 
     /** The announcement of one, to look at. */

@@ -6,6 +6,7 @@ import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
 import icequill.document.ServiceAgreement;
 import icequill.document.Statement;
+import icequill.document.VisitAnnouncement;
 import icequill.document.VisitRecord;
 import icequill.ledger.entries.LifeStep;
 import icequill.ledger.entries.MailFile;
@@ -68,6 +69,7 @@ public record LooseMails(ShopBook book) {
     private static Contact.Purpose purpose(Paper paper) {
         return switch (paper) {
         case VisitRecord record -> Contact.Purpose.VISITS;
+        case VisitAnnouncement visit -> Contact.Purpose.VISITS;
         case ServiceAgreement agreement -> Contact.Purpose.RENEWALS;
         case RenewalNotice notice -> Contact.Purpose.RENEWALS;
         default -> Contact.Purpose.BILLS;
@@ -92,8 +94,9 @@ public record LooseMails(ShopBook book) {
         case ServiceAgreement agreed -> letter(words.word("mail.title.agreement", agreed.number()),
                 agreed.billTo().email(), words.word("mail.agreement", agreed.number(), day));
         case VisitRecord record -> visited(record, words);
+        case VisitAnnouncement visit -> announced(visit, words);
         default -> Validated.invalid(new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "this paper is not mailed",
-                "a statement, reminder, record, agreement or notice of renewal"));
+                "a statement, reminder, record, agreement, notice of renewal or announcement of a visit"));
         };
     }
 
@@ -101,6 +104,13 @@ public record LooseMails(ShopBook book) {
         String day = words.formats().day(record.attended().arrived().toLocalDate());
         return letter(words.word("mail.title.record", day), Optional.empty(),
                 words.word("mail.record", day, record.attended().site()));
+    }
+
+    private static Validated<MailLetter> announced(VisitAnnouncement visit, Sentences words) {
+        String day = words.formats().dayOfWeek(visit.begins().toLocalDate());
+        return letter(words.word("mail.title.announcement", day), Optional.empty(), words.word("mail.announcement",
+                day, words.formats().time(visit.begins().toLocalTime()),
+                words.formats().time(visit.ends().toLocalTime()), visit.where().site()));
     }
 
     private static Validated<MailLetter> letter(String title, Optional<String> printed, String... sentences) {
