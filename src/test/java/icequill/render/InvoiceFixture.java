@@ -73,7 +73,6 @@ import icequill.work.Reading;
 import icequill.work.RefrigerantWork.LeakTest;
 import icequill.work.RefrigerantWork.Purpose;
 import icequill.work.TechnicianCertificate;
-import icequill.work.TechnicianCertificate.Type;
 import icequill.work.Unit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -343,7 +342,8 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
         return new Handled("first-visit", LocalDate.of(2026, 5, 13), "quay", "head", "R-404A", new BigDecimal("38"),
                 new BigDecimal("12.5"), Optional.of("V-17 <new>"), new BigDecimal("4"), Optional.of("R-3"),
                 Purpose.SERVICE, Optional.of("Ada <Quill>"),
-                List.of(new TechnicianCertificate("Ada <Quill>", Type.UNIVERSAL, Optional.of("77"))),
+                List.of(new TechnicianCertificate("Ada <Quill>", TechnicianCertificate.Type.UNIVERSAL,
+                        Optional.of("77"))),
                 Optional.of("Flare <nut> of the drier"), Optional.of("Made anew"),
                 Optional.of(new LeakTest(LeakTest.When.INITIAL, true, Optional.of("nitrogen <150 psi>")))
                         .filter(test -> tested));

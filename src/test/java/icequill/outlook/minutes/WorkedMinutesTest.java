@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -108,9 +109,9 @@ class WorkedMinutesTest {
 
         assertThat(worked.farOff()).extracting(VisitTime::worked).containsExactly(31, 3);
         assertThat(worked.byPerson()).containsOnlyKeys("Ada", "Rosa");
-        assertThat(worked.byPerson().get("Ada").visits()).isEqualTo(2);
-        assertThat(worked.byPerson().get("Rosa").times()).isEqualTo(1);
-        assertThat(worked.byMachine().get("Cuber 500").visits()).isEqualTo(2);
+        assertThat(Objects.requireNonNull(worked.byPerson().get("Ada")).visits()).isEqualTo(2);
+        assertThat(Objects.requireNonNull(worked.byPerson().get("Rosa")).times()).isEqualTo(1);
+        assertThat(Objects.requireNonNull(worked.byMachine().get("Cuber 500")).visits()).isEqualTo(2);
     }
 
     /** Visits drawn from known factors, 1.2 and 1.5, each a tenth off to either side: limits hold the truth some nineteen times of twenty. */
