@@ -268,7 +268,7 @@ class ArchitectureTest {
                         + " party answer.job life.job shop.life");
         // files.yaml, because a planned visit is written like a form; money, because minutes of the way are whole
         room(arrows, "office.days",
-                "office.writing papers visits document life.telling ledger.papers office.billing office.care answer.days answer.site shop shop.life ledger ledger.entries ledger.trail files.form files.yaml"
+                "office.writing papers visits document life.telling ledger.papers office.billing office.care answer answer.days answer.site shop shop.life ledger ledger.entries ledger.trail files.form files.yaml"
                         + " render.words life.call days plans request rates agreement work party explain money");
         // office.care, because it knows the sentences of a reader; office and answer.register, because it lists what is to be done about renewals
         room(arrows, "office.agreement",
