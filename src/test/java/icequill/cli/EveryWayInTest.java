@@ -42,6 +42,10 @@ class EveryWayInTest {
                     country = US
                     email = bills@mill.example
                     vatId = DE123456789
+                    mailAtOnce = bills; renewals
+                    mailBare = yes
+                    mailData = yes
+                    mailEnclosed = w9; insurance
                     notes = Pays after a call.
                     """);
 
@@ -65,6 +69,7 @@ class EveryWayInTest {
                 address: {street: [4 Mill Lane, Rear door], city: Alderton, region: NY, postalCode: "10999", country: US}
                 email: bills@mill.example
                 vatId: DE123456789
+            mail: {atOnce: [bills, renewals], bare: true, data: true, enclosed: [w9, insurance]}
             notes: Pays after a call.
             """;
 
@@ -277,7 +282,8 @@ class EveryWayInTest {
         shop.json(command(CUSTOMER, Column.CUSTOMER, "customer", "add", "mill"));
 
         shop.json("customer", "change", "mill", "--contacts", "", "--certificates", "", "--accepted-on", "",
-                "--accepted-paper", "", "--telephone", "", "--notes", "");
+                "--accepted-paper", "", "--telephone", "", "--mail-at-once", "", "--mail-bare", "", "--mail-data", "",
+                "--mail-enclosed", "", "--notes", "");
 
         JsonNode left = shown("customer", "mill");
         assertThat(left.propertyNames()).containsExactlyInAnyOrder("name", "language", "vendorNumber", "paymentDays",

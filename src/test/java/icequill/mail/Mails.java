@@ -57,17 +57,28 @@ final class Mails {
         return bytes;
     }
 
-    /** One that trusts the certificate of this test's servers, and waits for moments only. */
+    /** The same, given up after a moment: for servers that do not answer. */
+    static MailServer hasty(MailServer server) {
+        Duration moment = Duration.ofSeconds(1);
+        return new MailServer(server.host(), server.port(), server.security(), server.login(), server.trusted(),
+                new Timeouts(moment, moment, moment));
+    }
+
+    /** Whether a server is scripted not to answer. */
+    static boolean isMute(String does) {
+        return does.equals("silent") || does.equals("deaf");
+    }
+
+    /** One that trusts the certificate of this test's servers. */
     static MailServer server(int port, Security security, Optional<Login> login) {
         return server(port, security, login, Optional.of("localhost"));
     }
 
     /** @param trusted which of the certificates beside this test's vouches for it */
     static MailServer server(int port, Security security, Optional<Login> login, Optional<String> trusted) {
-        Duration moment = Duration.ofMillis(400);
         return new MailServer("localhost", port, security, login,
                 trusted.map(name -> Path.of("src/test/resources/icequill/mail", name + ".pem")),
-                new Timeouts(moment, moment, moment));
+                Timeouts.USUAL);
     }
 
     static Optional<Login> login(String password) {

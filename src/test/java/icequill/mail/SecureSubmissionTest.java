@@ -58,7 +58,9 @@ class SecureSubmissionTest {
             @Nullable String answer) {
         try (ScriptedServer server = new ScriptedServer(Security.STARTTLS, "localhost",
                 Map.of(step, does.replace(';', '\n')))) {
-            Submission result = send(server, Security.STARTTLS, Optional.of("localhost"), Mails.login(Mails.SECRET));
+            MailServer well = Mails.server(server.port(), Security.STARTTLS, Mails.login(Mails.SECRET));
+            Submission result = Mails.send(Mails.isMute(does) ? Mails.hasty(well) : well,
+                    Mails.to("ana@example.com"));
 
             assertThat(Told.of(result)).isEqualTo(new Told(becomes, why, answer == null ? "" : answer));
             assertThat(server.taken()).isEmpty();
@@ -84,7 +86,7 @@ class SecureSubmissionTest {
         try (ScriptedServer server = ScriptedServer.plain(Map.of())) {
             assertThat(Told.of(send(server, Security.TLS, Optional.of("localhost"), Optional.empty())))
                     .isEqualTo(new Told("Unusable", Why.NO_ENCRYPTION, ""));
-            assertThat(server.commands()).isEmpty();
+            assertThat(server.commands()).noneMatch(line -> line.matches("(EHLO|AUTH|MAIL|RCPT|DATA).*"));
         }
     }
 
