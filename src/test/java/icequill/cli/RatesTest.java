@@ -81,7 +81,7 @@ class RatesTest {
         assertThat(shop.run("rates", "export", first.substring(0, 6), other.resolve("then").toString()).status())
                 .isZero();
         assertThat(other.resolve("then").resolve(LABOR)).content().contains("standard: 98.00");
-        assertThat(shop.problems("rates", "export", first, other.resolve("then").toString())).hasSize(12).allSatisfy(
+        assertThat(shop.problems("rates", "export", first, other.resolve("then").toString())).hasSize(13).allSatisfy(
                 problem -> assertThat(problem).contains("the file exists already"));
         assertThat(shop.run("rates", "show", "ffffffff").err())
                 .contains("there is no version of the rates \"ffffffff\"");
