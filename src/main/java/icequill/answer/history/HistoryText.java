@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.money.MonetaryAmount;
 
 /** A history as lines for a screen; how far a line is indented says what it belongs to. */
 public final class HistoryText {
@@ -58,7 +57,8 @@ public final class HistoryText {
         count(history.counts().withdrawn(), "history.withdrawn-visits", parts);
         count(history.counts().calls(), "history.calls", parts);
         history.counts().billed()
-                .forEach(sum -> parts.add(sentences.word("history.billed", amount(sum.amount()))));
+                .forEach(sum -> parts.add(sentences.word("history.billed",
+                        sentences.formats().amountInCurrency(sum.amount()))));
         return history.period().words(sentences).map(period -> period + ": ").orElse("") + String.join("; ", parts);
     }
 
@@ -85,12 +85,8 @@ public final class HistoryText {
         return sentences.word("history.paper", sentences.word("paper-kind." + ConstantKey.of(paper.kind())),
                 paper.number(),
                 sentences.formats().day(paper.date()))
-                + paper.gross().map(sum -> ": " + amount(sum)).orElse("")
+                + paper.gross().map(sum -> ": " + sentences.formats().amountInCurrency(sum)).orElse("")
                 + paper.corrects().map(invoice -> ", " + sentences.word("history.corrects", invoice)).orElse("")
                 + paper.replaces().map(invoice -> ", " + sentences.word("history.replaces", invoice)).orElse("");
-    }
-
-    private String amount(MonetaryAmount sum) {
-        return sum.getCurrency().getCurrencyCode() + " " + sentences.formats().amount(sum);
     }
 }

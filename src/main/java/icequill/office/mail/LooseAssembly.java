@@ -7,8 +7,8 @@ import icequill.life.mail.MailLetter;
 import icequill.life.mail.MailMatter.Loose;
 import icequill.mail.Enclosure;
 import icequill.mail.MailAddress;
-import icequill.mail.MailContent;
 import icequill.mail.MailParties;
+import icequill.office.mail.WrittenMail.Along;
 import icequill.party.Contact;
 import icequill.party.Contacts;
 import icequill.party.Customer;
@@ -73,15 +73,7 @@ record LooseAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
                     "the row from a backup");
         }
         return problems.or(() -> new MailParties(from.orElseThrow(), Optional.empty(), to.orElseThrow()))
-                .then(parties -> message(mail, matter, MailText.of(known.shop(), matter.language(), letter), parties,
-                        files));
-    }
-
-    private Validated<WrittenMail> message(MailLife mail, Loose matter, MailText text, MailParties parties,
-            List<Enclosure> files) {
-        List<String> names = parties.to().stream().flatMap(address -> address.name().stream()).toList();
-        return MailContent.of(matter.language(), text.subject(),
-                text.text(names, List.of(), matter.purpose() == Contact.Purpose.BILLS), files, Place.NOWHERE)
-                .map(content -> WrittenMail.of(mail.messageId(), parties, content, now));
+                .then(parties -> WrittenMail.of(mail, MailText.of(known.shop(), matter.language(), letter), parties,
+                        new Along(files, List.of(), matter.purpose() == Contact.Purpose.BILLS), now));
     }
 }

@@ -14,12 +14,11 @@ import icequill.life.mail.MailMatter.Loose;
 import icequill.life.mail.MailMatter.Numbered;
 import icequill.mail.Enclosure;
 import icequill.mail.MailAddress;
-import icequill.mail.MailContent;
 import icequill.mail.MailParties;
+import icequill.office.mail.WrittenMail.Along;
 import icequill.office.writing.MailDesk;
 import icequill.party.BillTo;
 import icequill.party.Customer;
-import icequill.problem.Place;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.shop.BookedPapers;
@@ -70,17 +69,11 @@ record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
         standing.stream().flatMap(List::stream)
                 .forEach(each -> problems.take(enclosures.read(each)).ifPresent(files::add));
         Optional<MailAddress> from = problems.take(Sender.of(settings, known.paper().shop()));
-        return problems.or(() -> mail).then(valid -> message(mail, letter, known,
-                new MailParties(from.orElseThrow(), Optional.empty(), to.orElseThrow()), standing.orElseThrow(),
-                files));
-    }
-
-    private Validated<WrittenMail> message(MailLife mail, MailText letter, Known known, MailParties parties,
-            List<Standing> standing, List<Enclosure> files) {
-        String text = letter.text(parties.to().stream().flatMap(address -> address.name().stream()).toList(),
-                standing.stream().map(Standing::title).toList(), known.paper() instanceof Bill);
-        return MailContent.of(known.paper().language(), letter.subject(), text, files, Place.NOWHERE)
-                .map(content -> WrittenMail.of(mail.messageId(), parties, content, now));
+        return problems.or(() -> new MailParties(from.orElseThrow(), Optional.empty(), to.orElseThrow()))
+                .then(parties -> WrittenMail.of(mail, letter, parties,
+                        new Along(files, standing.orElseThrow().stream().map(Standing::title).toList(),
+                                known.paper() instanceof Bill),
+                        now));
     }
 
     private static Optional<String> printed(Paper paper) {

@@ -23,7 +23,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.money.MonetaryAmount;
 
 /**
  * What a mail says of the paper that it brings, in the paper's language and out of nothing else than the paper.
@@ -53,12 +52,14 @@ record MailText(Shop shop, Sentences words, String title, List<String> facts, Li
         String day = words.formats().day(paper.date());
         return switch (paper) {
         case CreditNote credit -> letter(credit, words, List.of(words.word("mail.credit-note", number(credit), day,
-                amount(words, credit.totals().gross()), credit.original().number())));
+                words.formats().amountInCurrency(credit.totals().gross()), credit.original().number())));
         case Bill bill -> letter(bill, words, Stream.concat(
-                Stream.of(words.word("mail.invoice", number(bill), day, amount(words, bill.totals().gross()))),
+                Stream.of(words.word("mail.invoice", number(bill), day,
+                        words.formats().amountInCurrency(bill.totals().gross()))),
                 bill.dueDate().map(due -> words.word("mail.due", words.formats().day(due))).stream()).toList());
         case RepairQuote quote -> letter(quote, words, List.of(
-                words.word("mail.repair-quote", number(quote), day, amount(words, quote.totals().gross())),
+                words.word("mail.repair-quote", number(quote), day,
+                        words.formats().amountInCurrency(quote.totals().gross())),
                 held(words, occasion, quote.validUntil()), words.word("mail.accept")));
         case MaintenanceQuote quote -> Validated.valid(new MailText(quote.shop(), words,
                 words.word("mail.title.maintenance-quote", quote.number().orElse("")),
@@ -90,10 +91,6 @@ record MailText(Shop shop, Sentences words, String title, List<String> facts, Li
 
     private static String number(PricedPaper paper) {
         return paper.number().orElse("");
-    }
-
-    private static String amount(Sentences words, MonetaryAmount amount) {
-        return amount.getCurrency().getCurrencyCode() + " " + words.formats().amount(amount);
     }
 
     private static List<String> store(Sentences words, Where where) {

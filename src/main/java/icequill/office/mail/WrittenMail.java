@@ -6,13 +6,31 @@ import icequill.mail.MailAddress;
 import icequill.mail.MailContent;
 import icequill.mail.MailMessage;
 import icequill.mail.MailParties;
+import icequill.problem.Place;
+import icequill.problem.Validated;
+import icequill.shop.life.MailLife;
 import java.time.ZonedDateTime;
+import java.util.List;
 
 /** A mail as it goes out, and what of it is kept. */
 record WrittenMail(MailMessage message, MailCopy copy) {
 
-    static WrittenMail of(String messageId, MailParties parties, MailContent content, ZonedDateTime now) {
-        return new WrittenMail(new MailMessage(parties, content, messageId, now), copy(parties, content));
+    /**
+     * What goes along with the text.
+     *
+     * @param standing titles of papers of the shop that are among the files
+     * @param bill whether the paper asks for money
+     */
+    record Along(List<Enclosure> files, List<String> standing, boolean bill) {}
+
+    /** A mail in the words of its paper, or what is wrong with them. */
+    static Validated<WrittenMail> of(MailLife mail, MailText text, MailParties parties, Along along,
+            ZonedDateTime now) {
+        List<String> names = parties.to().stream().flatMap(address -> address.name().stream()).toList();
+        return MailContent.of(text.words().formats().language(), text.subject(),
+                text.text(names, along.standing(), along.bill()), along.files(), Place.NOWHERE)
+                .map(content -> new WrittenMail(new MailMessage(parties, content, mail.messageId(), now),
+                        copy(parties, content)));
     }
 
     private static MailCopy copy(MailParties parties, MailContent content) {

@@ -25,7 +25,6 @@ import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javax.money.MonetaryAmount;
 
 /** Writes mails about papers that bear no number: what lies in papers/ goes along, and is kept in the book from then on. */
 public record LooseMails(ShopBook book) {
@@ -81,9 +80,10 @@ public record LooseMails(ShopBook book) {
         String day = words.formats().day(paper.date());
         return switch (paper) {
         case Statement account -> letter(words.word("mail.title.statement", day),
-                account.billTo().email(), words.word("mail.statement", day, amount(words, account.balance())));
+                account.billTo().email(),
+                words.word("mail.statement", day, words.formats().amountInCurrency(account.balance())));
         case Reminder reminder -> letter(words.word("mail.title.reminder", day), reminder.billTo().email(),
-                words.word("mail.reminder", day, amount(words, reminder.claims().total())),
+                words.word("mail.reminder", day, words.formats().amountInCurrency(reminder.claims().total())),
                 words.word("mail.pay-by", words.formats().day(reminder.by())));
         case RenewalNotice notice -> letter(words.word("mail.title.renewal", notice.agreement()),
                 notice.billTo().email(),
@@ -115,9 +115,5 @@ public record LooseMails(ShopBook book) {
 
     private static Validated<MailLetter> letter(String title, Optional<String> printed, String... sentences) {
         return Validated.valid(new MailLetter(title, List.of(), List.of(sentences), printed));
-    }
-
-    private static String amount(Sentences words, MonetaryAmount amount) {
-        return amount.getCurrency().getCurrencyCode() + " " + words.formats().amount(amount);
     }
 }

@@ -3,6 +3,7 @@ package icequill.office.writing;
 import icequill.files.form.MailSettings;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
+import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.LifeStep;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
@@ -28,13 +29,12 @@ public final class MailDesk {
         this.book = book;
     }
 
-    /** Writes the mail of a paper that was just issued, where the customer wants such papers at once. */
-    void atOnce(Transaction open, IssuedPaper paper) {
-        paper.origin().customer().flatMap(id -> open.entries().customer(id).found())
-                .filter(entry -> entry.customer().mail().atOnce().contains(purpose(paper.series().kind())))
-                .ifPresent(entry -> open.lifeSteps().add(first(open,
-                        new MailMatter.Numbered(paper.number(), MailMatter.Occasion.ISSUED), entry.id(),
-                        paper.origin().site(), paper.seal())));
+    /** Writes the mail of a paper that was just issued for a customer, where he wants such papers at once. */
+    void atOnce(Transaction open, IssuedPaper paper, CustomerEntry customer) {
+        if (customer.customer().mail().atOnce().contains(purpose(paper.series().kind()))) {
+            open.lifeSteps().add(first(open, new MailMatter.Numbered(paper.number(), MailMatter.Occasion.ISSUED),
+                    customer.id(), paper.origin().site(), paper.seal()));
+        }
     }
 
     /**

@@ -4,6 +4,7 @@ import icequill.document.Paper;
 import icequill.document.PricedPaper;
 import icequill.files.paper.PaperJson;
 import icequill.ledger.Transaction;
+import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.find.SearchKeys;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Marks;
@@ -39,14 +40,14 @@ public record PaperIssuer(ShopBook shop, PaperWriter desk) {
     public Validated<IssuedPaper> issue(Transaction book, PaperKind kind, LocalDate date, Origin origin,
             Function<String, Validated<? extends Paper>> paper) {
         Series series = shop.series(kind, date.getYear());
-        Optional<String> customer = origin.customer().flatMap(id -> book.entries().customer(id).found())
-                .map(entry -> entry.customer().name());
+        Optional<CustomerEntry> known = origin.customer().flatMap(id -> book.entries().customer(id).found());
+        Optional<String> customer = known.map(entry -> entry.customer().name());
         return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(valid -> shop.ratesInUse().forPaper(book))
                 .then(rates -> book.issue(series, origin, numbered -> paper
                         .apply(numbered.number()).then(desk::finished)
                         .then(ready -> printed(ready, numbered, origin, rates.id(), customer))))
                 .map(issued -> {
-                    new MailDesk(shop).atOnce(book, issued);
+                    known.ifPresent(entry -> new MailDesk(shop).atOnce(book, issued, entry));
                     return issued;
                 });
     }

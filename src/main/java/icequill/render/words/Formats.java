@@ -44,6 +44,11 @@ public record Formats(Language language, String country, Words words) {
         return number(number, Math.max(amount.getCurrency().getDefaultFractionDigits(), number.scale()));
     }
 
+    /** The same after the code of its currency, where nothing else says which it is. */
+    public String amountInCurrency(MonetaryAmount amount) {
+        return amount.getCurrency().getCurrencyCode() + " " + amount(amount);
+    }
+
     /** With as many decimals as the number has. */
     public String number(BigDecimal number) {
         BigDecimal normal = Exact.normal(number);
