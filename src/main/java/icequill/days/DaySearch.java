@@ -32,18 +32,12 @@ final class DaySearch {
     private record Choice(PersonDay at, Tour tour, int cost) {}
 
     DaySearch(List<Wanted> visits, List<WorkDay> days, List<Person> people, List<Fixed> fixed) {
-        this.visits = visits.stream().sorted(Comparator.comparing((Wanted visit) -> visit.due().day())
-                .thenComparing(visit -> visit.due().key())).toList();
+        this.visits = Wanted.inOrder(visits);
         this.days = days;
         this.people = people;
         IntStream.range(0, days.size()).forEach(day -> IntStream.range(0, people.size())
-                .forEach(person -> tours.put(new PersonDay(day, person), tour(day, person, fixed))));
-    }
-
-    private Tour tour(int day, int person, List<Fixed> fixed) {
-        return new Tour(days.get(day).from(), days.get(day).until(), fixed.stream()
-                .filter(stay -> stay.isFor(people.get(person), days.get(day).day())).map(Fixed::stop)
-                .sorted(Comparator.comparingInt(Stop::from).thenComparing(Stop::name)).toList());
+                .forEach(person -> tours.put(new PersonDay(day, person),
+                        Tour.fixed(days.get(day), people.get(person), fixed))));
     }
 
     /**

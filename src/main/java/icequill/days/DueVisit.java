@@ -80,8 +80,13 @@ public record DueVisit(String agreement, Site site, CalendarVisit work, LocalDat
         return Math.max(1, work.crew().size());
     }
 
+    /** Minutes that each of the crew stays, in its order. */
+    public List<Integer> stays() {
+        return work.crew().stream().map(StaffedVisit.Person::minutes).toList();
+    }
+
     /** Minutes at the site, until the last of the crew leaves; empty where that was never planned. */
     public Optional<Integer> minutes() {
-        return work.crew().stream().map(StaffedVisit.Person::minutes).max(Integer::compare);
+        return stays().stream().max(Integer::compare);
     }
 }

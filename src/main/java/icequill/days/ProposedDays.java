@@ -7,8 +7,9 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 
 /**
  * Days proposed for visits.
@@ -22,12 +23,34 @@ public record ProposedDays(List<Placed> placed, List<Left> left, int driving, bo
 
     private static final int HOUR = 60;
 
-    /** A visit with its day. */
-    public record Placed(Wanted visit, LocalDate day, LocalTime from, LocalTime until, Person person,
-            List<Phrase> reasons) {
+    /**
+     * A visit with its day.
+     *
+     * @param begin minutes since midnight, the same for all who go
+     * @param going one for each of the crew that was planned
+     */
+    public record Placed(Wanted visit, LocalDate day, int begin, List<Going> going, List<Phrase> reasons) {
 
         public Placed {
+            going = List.copyOf(going);
             reasons = List.copyOf(reasons);
+        }
+
+        public LocalTime from() {
+            return time(begin);
+        }
+
+        /** When the last of them leaves. */
+        public LocalTime until() {
+            return time(begin + visit.minutes());
+        }
+
+        private static LocalTime time(int minutes) {
+            return LocalTime.of(minutes / HOUR, minutes % HOUR);
+        }
+
+        private Placed because(Tour tour) {
+            return new Placed(visit, day, begin, going, ProposedDays.reasons(this, tour));
         }
     }
 
@@ -40,46 +63,53 @@ public record ProposedDays(List<Placed> placed, List<Left> left, int driving, bo
     }
 
     /**
-     * Spreads visits.
+     * Spreads visits: first those of several people, then the others.
      *
      * @param days rising
      * @param fixed stays that nothing moves
      */
     public static ProposedDays of(List<Wanted> visits, List<WorkDay> days, List<Person> people, List<Fixed> fixed) {
-        DaySearch.Found found = new DaySearch(visits, days, people, fixed).found();
+        Map<Boolean, List<Wanted>> byCrew = visits.stream()
+                .collect(Collectors.partitioningBy(visit -> visit.due().people() > 1));
+        List<Wanted> alone = byCrew.getOrDefault(false, List.of());
+        CrewDays.Found crews = CrewDays.of(byCrew.getOrDefault(true, List.of()), days, people, fixed);
+        DaySearch.Found found = new DaySearch(alone, days, people, crews.fixed()).found();
         List<Placed> placed = new ArrayList<>();
-        found.tours().forEach((at, tour) -> placed.addAll(placed(visits, tour, days.get(at.day()),
-                people.get(at.person()))));
+        found.tours().forEach((at, tour) -> {
+            WorkDay day = days.get(at.day());
+            Person person = people.get(at.person());
+            placed.addAll(alone(alone, tour, day.day(), person));
+            crews.placed().stream()
+                    .filter(one -> one.day().equals(day.day()) && one.going().getFirst().person().equals(person))
+                    .map(one -> one.because(tour)).forEach(placed::add);
+        });
         List<String> keys = placed.stream().map(one -> one.visit().due().key()).toList();
         return new ProposedDays(
                 placed.stream().sorted(Comparator.comparing(Placed::day)
-                        .thenComparing(one -> one.person().name()).thenComparing(Placed::from)).toList(),
+                        .thenComparing(one -> one.going().getFirst().person().name()).thenComparing(Placed::from))
+                        .toList(),
                 visits.stream().filter(visit -> !keys.contains(visit.due().key()))
                         .map(visit -> new Left(visit.due(), why(visit, days, people)))
                         .sorted(Comparator.comparing((Left one) -> one.due().day())
                                 .thenComparing(one -> one.due().key()))
                         .toList(),
-                found.tours().values().stream().mapToInt(Tour::driving).sum(), found.isBest());
+                found.tours().values().stream().mapToInt(Tour::driving).sum(),
+                found.isBest() && crews.placed().isEmpty());
     }
 
-    private static List<Placed> placed(List<Wanted> visits, Tour tour, WorkDay day, Person person) {
-        List<Integer> begins = tour.begins().orElse(List.of());
-        return IntStream.range(0, begins.size()).boxed()
-                .flatMap(i -> visits.stream()
-                        .filter(visit -> visit.due().key().equals(tour.stops().get(i).name()))
-                        .map(visit -> new Placed(visit, day.day(), time(begins.get(i)),
-                                time(begins.get(i) + visit.minutes()), person,
-                                reasons(visit, tour, day.day(), person))))
+    private static List<Placed> alone(List<Wanted> visits, Tour tour, LocalDate day, Person person) {
+        return visits.stream()
+                .flatMap(visit -> tour.begin(visit.due().key())
+                        .map(begin -> new Placed(visit, day, begin, List.of(new Going(person, visit.minutes())),
+                                List.of()).because(tour))
+                        .stream())
                 .toList();
     }
 
-    private static LocalTime time(int minutes) {
-        return LocalTime.of(minutes / HOUR, minutes % HOUR);
-    }
-
-    private static List<Phrase> reasons(Wanted visit, Tour tour, LocalDate day, Person person) {
+    private static List<Phrase> reasons(Placed placed, Tour tour) {
+        Wanted visit = placed.visit();
         List<Phrase> reasons = new ArrayList<>();
-        reasons.add(distance(visit.due().day(), day));
+        reasons.add(distance(visit.due().day(), placed.day()));
         visit.due().work().visit().moved().ifPresent(reasons::add);
         List<Fact> near = tour.stops().stream().filter(stop -> !stop.name().equals(visit.due().key()))
                 .filter(stop -> stop.road().isNear(visit.road())).map(Stop::site).flatMap(Optional::stream).distinct()
@@ -94,7 +124,10 @@ public record ProposedDays(List<Placed> placed, List<Left> left, int driving, bo
         visit.due().site().access().ifPresent(hours -> reasons.add(Phrase.of("days.access",
                 new Fact.Time(hours.from()), new Fact.Time(hours.until()))));
         visit.person().ifPresent(name -> reasons.add(Phrase.of(
-                name.equals(person.name()) ? "days.came-last" : "days.another", new Fact.Text(name))));
+                placed.going().stream().anyMatch(one -> one.person().name().equals(name))
+                        ? "days.came-last"
+                        : "days.another",
+                new Fact.Text(name))));
         return reasons;
     }
 
@@ -114,20 +147,19 @@ public record ProposedDays(List<Placed> placed, List<Left> left, int driving, bo
         if (open.isEmpty()) {
             return Phrase.of("days.none-open", new Fact.Day(visit.first()), new Fact.Day(visit.last()));
         }
+        if (people.size() < visit.due().people()) {
+            return Phrase.of("days.too-few", Fact.number(visit.due().people(), ""), Fact.number(people.size(), ""));
+        }
         boolean fits = open.stream()
                 .anyMatch(day -> new Tour(day.from(), day.until(), List.of(visit.stop())).begins().isPresent());
-        return fits && !people.isEmpty()
+        return fits
                 ? Phrase.of("days.full", new Fact.Day(visit.first()), new Fact.Day(visit.last()))
                 : Phrase.of("days.too-long", Fact.number(visit.minutes(), "min"),
                         Fact.number(2L * visit.road().minutes(), "min"));
     }
 
-    /** A visit that nobody can be proposed for, since its minutes were never planned, or several people come. */
+    /** Why no day can be looked for at all: how long the visit takes was never planned. */
     public static Optional<Phrase> unsuited(DueVisit due) {
-        return due.minutes().isEmpty()
-                ? Optional.of(Phrase.of("days.no-minutes"))
-                : due.people() > 1
-                        ? Optional.of(Phrase.of("days.crew", Fact.number(due.people(), "")))
-                        : Optional.empty();
+        return due.minutes().isEmpty() ? Optional.of(Phrase.of("days.no-minutes")) : Optional.empty();
     }
 }

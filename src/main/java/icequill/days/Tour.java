@@ -1,8 +1,10 @@
 package icequill.days;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What a person does on a day, in order: he leaves the shop when the working hours begin, and is back when they end.
@@ -14,6 +16,25 @@ record Tour(int from, int until, List<Stop> stops) {
 
     Tour {
         stops = List.copyOf(stops);
+    }
+
+    /** What is fixed for a person on a day. */
+    static Tour fixed(WorkDay day, Person person, List<Fixed> fixed) {
+        return new Tour(day.from(), day.until(), fixed.stream().filter(stay -> stay.isFor(person, day.day()))
+                .map(Fixed::stop).sorted(Comparator.comparingInt(Stop::from).thenComparing(Stop::name)).toList());
+    }
+
+    /** The same with one more stop, where it begins first; empty where it cannot be kept anywhere. */
+    Optional<Tour> with(Stop stop) {
+        return IntStream.rangeClosed(0, stops.size()).mapToObj(place -> with(stop, place))
+                .filter(more -> more.begins().isPresent())
+                .min(Comparator.comparing(more -> more.begin(stop.name()).orElseThrow()));
+    }
+
+    /** When a stop begins, in minutes since midnight; empty where it is not among them, or cannot be kept. */
+    Optional<Integer> begin(String name) {
+        int place = stops.stream().map(Stop::name).toList().indexOf(name);
+        return place < 0 ? Optional.empty() : begins().map(all -> all.get(place));
     }
 
     /** The same with one more stop at a place in the order, from 0. */

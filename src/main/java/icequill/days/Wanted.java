@@ -2,6 +2,8 @@ package icequill.days;
 
 import icequill.party.AccessHours;
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -39,19 +41,47 @@ public record Wanted(DueVisit due, Road road, int minutes, LocalDate first, Loca
         return !day.isBefore(first) && !day.isAfter(last) && due.site().isOpen(day);
     }
 
+    /** By their due days. */
+    static List<Wanted> inOrder(List<Wanted> visits) {
+        return visits.stream().sorted(Comparator.comparing((Wanted visit) -> visit.due().day())
+                .thenComparing(visit -> visit.due().key())).toList();
+    }
+
     /** What a day costs besides driving. */
     int cost(LocalDate day, Person who) {
+        return cost(day, List.of(who));
+    }
+
+    /** The same for several people, one of whom may have come last; each of another grade than planned costs as much as a stranger. */
+    int cost(LocalDate day, Team team) {
+        return cost(day, team.people()) + team.others() * OTHER;
+    }
+
+    private int cost(LocalDate day, List<Person> who) {
         LocalDate best = due.day().isBefore(first) ? first : due.day();
         int days = (int) (day.toEpochDay() - best.toEpochDay());
         return (days < 0 ? -days * EARLY : days * LATE)
-                + (person.filter(name -> !name.equals(who.name())).isPresent() ? OTHER : 0);
+                + (person.filter(name -> who.stream().noneMatch(one -> one.name().equals(name))).isPresent()
+                        ? OTHER
+                        : 0);
     }
 
+    /** The stay of somebody who is there for the whole visit. */
     Stop stop() {
+        return stop(minutes, 0);
+    }
+
+    /**
+     * The stay of one of its people.
+     *
+     * @param stay minutes he is there
+     * @param earliest before which it does not begin, in minutes since midnight
+     */
+    Stop stop(int stay, int earliest) {
         Optional<AccessHours> access = due.site().access();
-        int from = access.map(hours -> hours.from().getHour() * HOUR + hours.from().getMinute()).orElse(0);
-        return new Stop(due.key(), road, from,
-                access.map(hours -> Math.min(DAY, from + hours.length())).orElse(DAY), minutes, false,
+        int open = access.map(hours -> hours.from().getHour() * HOUR + hours.from().getMinute()).orElse(0);
+        return new Stop(due.key(), road, Math.max(open, earliest),
+                access.map(hours -> Math.min(DAY, open + hours.length())).orElse(DAY), stay, false,
                 Optional.of(due.site().name()));
     }
 }

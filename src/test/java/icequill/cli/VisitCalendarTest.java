@@ -56,6 +56,20 @@ class VisitCalendarTest {
         assertThat(file).hasContent(text);
     }
 
+    /** Both come at 8:15; the helper leaves at 10:30, the other at 11:45, in New York. */
+    @Test
+    void whoLeavesBeforeOthers_hasHisOwnHours() throws IOException {
+        BookShop shop = BookShop.in(folder, Database.SQLITE);
+        Path file = folder.resolve("teo.ics");
+
+        shop.run("visit", "calendar", "--person", "Teo Lindqvist", "--from", "2026-09-01", "--ics", file.toString());
+        String teo = Files.readString(file);
+        shop.run("visit", "calendar", "--person", "Ada Quill", "--from", "2026-09-01", "--ics", file.toString());
+
+        assertThat(teo).contains("DTSTART:20260922T121500Z", "DTEND:20260922T143000Z");
+        assertThat(file).content().contains("DTSTART:20260922T121500Z", "DTEND:20260922T154500Z");
+    }
+
     @Test
     void unknownPerson_isToldWhomTheBookKnows() throws IOException {
         assertThat(BookShop.in(folder, Database.SQLITE).problems("visit", "calendar", "--person", "Ada"))

@@ -45,7 +45,7 @@ class VisitDaysTest {
     private static List<String> rows(JsonNode days) {
         List<String> rows = new ArrayList<>();
         days.path("visits").forEach(visit -> rows.add(visit.path("day").asString() + " "
-                + visit.path("begins").asString() + " " + visit.path("person").asString() + " "
+                + visit.path("begins").asString() + " " + visit.path("going").get(0).path("person").asString() + " "
                 + visit.path("site").asString() + " " + visit.path("due").asString()));
         return rows;
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.RatesFixture;
 import icequill.agreement.PlannedVisit;
 import icequill.days.ProposedDays.Placed;
+import icequill.explain.Phrase;
 import icequill.party.AccessHours;
 import icequill.party.Site;
 import icequill.plans.CalendarVisit;
@@ -45,6 +46,23 @@ class ProposedDaysTest {
     /** Somebody at a site for a time, as the test sees it. */
     private record Stay(Road road, int from, int until) {}
 
+    /** Some visits are for two, of whom one leaves before the other. */
+    static Stream<Case> crews() {
+        return IntStream.range(0, 20).mapToObj(seed -> {
+            Case one = made(new Random(2000 + seed), 6, 5);
+            return new Case(IntStream.range(0, 6).mapToObj(i -> i % 2 == 0
+                    ? one.visits().get(i)
+                    : crew(one.visits().get(i))).toList(), one.days(), one.fixed());
+        });
+    }
+
+    private static Wanted crew(Wanted alone) {
+        Site site = alone.due().site();
+        return wanted(site.id(), alone.road().minutes(), alone.road().area(), alone.due().day(),
+                List.of(new StaffedVisit.Person("lead", alone.minutes()), new StaffedVisit.Person("helper", 45)),
+                site.access(), site.closed());
+    }
+
     /** Small enough that all ways can be tried. */
     static Stream<Case> small() {
         return IntStream.range(0, 40).mapToObj(seed -> made(new Random(seed), 3, 3));
@@ -55,7 +73,7 @@ class ProposedDaysTest {
     }
 
     @ParameterizedTest
-    @MethodSource({"small", "large"})
+    @MethodSource({"small", "large", "crews"})
     void everyVisit_isPlacedOnce_orToldWhyNot(Case one) {
         ProposedDays days = one.proposed();
 
@@ -68,7 +86,7 @@ class ProposedDaysTest {
     }
 
     @ParameterizedTest
-    @MethodSource({"small", "large"})
+    @MethodSource({"small", "large", "crews"})
     void nobodyIsTwoPlacesAtOnce_andAccessAndWorkingHoursAreKept(Case one) {
         ProposedDays days = one.proposed();
 
@@ -114,10 +132,10 @@ class ProposedDaysTest {
 
         ProposedDays days = one.proposed();
 
-        assertThat(days.placed()).extracting(placed -> placed.day() + " " + placed.person().name())
+        assertThat(days.placed()).extracting(placed -> placed.day() + " " + placed.going().getFirst().person().name())
                 .containsExactly("2026-08-04 Ada", "2026-08-04 Ada");
         assertThat(days.driving()).isEqualTo(70);
-        assertThat(days.placed().getFirst().reasons()).extracting(reason -> reason.key())
+        assertThat(days.placed().getFirst().reasons()).extracting(Phrase::key)
                 .contains("days.before", "days.near");
     }
 
@@ -134,6 +152,51 @@ class ProposedDaysTest {
         assertThat(List.of(why(tooLong, List.of()), why(late, List.of()), why(closed, List.of()),
                 why(free, List.of(allDay, alsoSol)))).containsExactly("days.too-long", "days.next-nearer",
                         "days.none-open", "days.full");
+    }
+
+    /**
+     * By hand: Sol is at the pier until 9:30, 20 minutes from the shop, and the hotel's 30 minutes are over the shop, so that he is there at 10:20, where Ada
+     * waits for him; she stays 90 minutes, he 60. The bar, in the hotel's area and due that day, is 10 minutes on: he is there at 11:30.
+     */
+    @Test
+    void visitOfTwo_beginsOnceBothAreThere_andEachStaysForHisMinutes() {
+        Wanted hotel = wanted("hotel", 30, "A", MONDAY,
+                List.of(new StaffedVisit.Person("lead", 90), new StaffedVisit.Person("lead", 60)), Optional.empty(),
+                Set.of());
+        Wanted bar = wanted("bar-1", 30, "A", MONDAY, 45, Optional.empty(), Set.of());
+        Fixed pier = new Fixed("repair", "Sol", MONDAY, SEVEN + 30, 9 * 60 + 30, new Road("pier", 20, "B"));
+
+        ProposedDays days = ProposedDays.of(List.of(bar, hotel), workDays(1), PEOPLE, List.of(pier));
+
+        assertThat(days.placed()).extracting(one -> one.visit().due().site().id() + " " + one.from() + " "
+                + one.until() + " " + one.going().stream().map(go -> go.person().name() + " " + go.minutes()).toList())
+                .containsExactly("hotel 10:20 11:50 [Ada 90, Sol 60]", "bar-1 11:30 12:15 [Sol 45]");
+        assertThat(days.isBest()).isFalse();
+    }
+
+    @Test
+    void visitOfTwo_goesByGrades_andNeedsTwo() {
+        List<Person> people = List.of(new Person("Ada", "lead"), new Person("Ida", "helper"),
+                new Person("Sol", "lead"));
+        Wanted hotel = wanted("hotel-1", 30, "A", MONDAY,
+                List.of(new StaffedVisit.Person("helper", 90), new StaffedVisit.Person("lead", 60)), Optional.empty(),
+                Set.of());
+
+        assertThat(ProposedDays.of(List.of(hotel), workDays(1), people, List.of()).placed().getFirst().going())
+                .extracting(go -> go.person().name()).containsExactly("Ida", "Sol");
+        assertThat(ProposedDays.of(List.of(hotel), workDays(1), people.subList(0, 1), List.of()).left())
+                .extracting(left -> left.why().key()).containsExactly("days.too-few");
+    }
+
+    /** All begin at once and are different people; nobody is planned for a visit of two alone. */
+    @ParameterizedTest
+    @MethodSource("crews")
+    void visitOfTwo_hasTwoPeople(Case one) {
+        ProposedDays days = one.proposed();
+
+        assertThat(days.placed()).allMatch(placed -> placed.going().stream().map(Going::person).distinct()
+                .count() == placed.visit().due().people());
+        assertThat(days.placed()).anyMatch(placed -> placed.going().size() > 1);
     }
 
     private static String why(Wanted visit, List<Fixed> fixed) {
@@ -166,6 +229,12 @@ class ProposedDaysTest {
 
     private static Wanted wanted(String id, int way, String area, LocalDate due, int minutes,
             Optional<AccessHours> access, Set<DayOfWeek> closed) {
+        return wanted(id, way, area, due, List.of(new StaffedVisit.Person("lead", minutes)), access, closed);
+    }
+
+    /** @param crew whoever stays longest first */
+    private static Wanted wanted(String id, int way, String area, LocalDate due, List<StaffedVisit.Person> crew,
+            Optional<AccessHours> access, Set<DayOfWeek> closed) {
         Site some = RatesFixture.site();
         Site site = new Site(id, some.customer(), List.of(), id, Optional.empty(), some.address(), some.kind(),
                 some.conditions(), some.miles(), some.taxPlace(), access, Set.of(), closed, Optional.empty(),
@@ -173,22 +242,27 @@ class ProposedDaysTest {
         PlannedVisit visit = new PlannedVisit(0, due, RatesFixture.tier("quarterly", 4).slots().getFirst(), false,
                 Optional.empty());
         DueVisit one = new DueVisit("A-1", site,
-                new CalendarVisit(visit, Set.of("head"), List.of(new StaffedVisit.Person("lead", minutes))),
+                new CalendarVisit(visit, Set.of("head"), crew),
                 due.plusDays(45), new Standing(Standing.State.DUE, Optional.empty()));
-        return Wanted.of(one, new Road(id, way, area), minutes, MONDAY,
+        return Wanted.of(one, new Road(id, way, area), crew.getFirst().minutes(), MONDAY,
                 id.endsWith("1") ? Optional.of("Sol") : Optional.empty());
     }
 
     private static boolean isOf(Placed placed, LocalDate day, Person person) {
-        return placed.day().equals(day) && placed.person().equals(person);
+        return placed.day().equals(day) && placed.going().stream().anyMatch(one -> one.person().equals(person));
+    }
+
+    private static Stay stay(Placed placed, Person person) {
+        int minutes = placed.going().stream().filter(one -> one.person().equals(person)).findFirst().orElseThrow()
+                .minutes();
+        return new Stay(placed.visit().road(), minute(placed.from()), minute(placed.from()) + minutes);
     }
 
     private static List<Stay> stays(Case one, List<Placed> placed, LocalDate day, Person person) {
         return Stream.concat(
                 one.fixed().stream().filter(stay -> stay.day().equals(day) && stay.person().equals(person.name()))
                         .map(stay -> new Stay(stay.road(), stay.from(), stay.until())),
-                placed.stream().filter(each -> isOf(each, day, person)).map(each -> new Stay(each.visit().road(),
-                        minute(each.from()), minute(each.until()))))
+                placed.stream().filter(each -> isOf(each, day, person)).map(each -> stay(each, person)))
                 .sorted(Comparator.comparingInt(Stay::from)).toList();
     }
 
@@ -224,7 +298,8 @@ class ProposedDaysTest {
     }
 
     private static int cost(Case one, ProposedDays days) {
-        int weights = days.placed().stream().mapToInt(each -> weight(each.visit(), each.day(), each.person())).sum();
+        int weights = days.placed().stream().mapToInt(each -> weight(each.visit(), each.day(),
+                each.going().getFirst().person())).sum();
         int driving = one.days().stream().flatMap(day -> PEOPLE.stream()
                 .map(person -> driving(stays(one, days.placed(), day.day(), person).stream().map(Stay::road).toList())))
                 .mapToInt(Integer::intValue).sum();

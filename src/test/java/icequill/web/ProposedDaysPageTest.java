@@ -41,7 +41,7 @@ class ProposedDaysPageTest {
         Map<String, String> form = form(one);
         form.put("day-0", "2 September 2026");
         form.put("at-0", "11");
-        form.put("person-0", "Sol Marrero");
+        form.put("person-0-0", "Sol Marrero");
 
         HttpResponse<String> answer = owner.post("/today/days", form);
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(303);
@@ -64,7 +64,7 @@ class ProposedDaysPageTest {
                 "but the site lets us in from 09:00 to 15:00");
 
         Map<String, String> nobody = form(proposal("crumb-lane-bakery"));
-        nobody.put("person-0", "Nobody Known");
+        nobody.put("person-0-0", "Nobody Known");
         nobody.put("day-0", "");
         assertThat(owner.post("/today/days", nobody).body()).contains("href=\"#day-0\"");
 
@@ -82,7 +82,7 @@ class ProposedDaysPageTest {
         form.put("visit-1", camp.path("key").asString());
         form.put("day-1", form.get("day-0"));
         form.put("at-1", "12:00");
-        form.put("person-1", form.get("person-0"));
+        form.put("person-1-0", form.get("person-0-0"));
 
         HttpResponse<String> answer = owner.post("/today/days", form);
 
@@ -109,7 +109,7 @@ class ProposedDaysPageTest {
         form.put("visit-0", visit.path("key").asString());
         form.put("day-0", visit.path("day").asString());
         form.put("at-0", visit.path("begins").asString());
-        form.put("person-0", visit.path("person").asString());
+        form.put("person-0-0", visit.path("going").get(0).path("person").asString());
         return form;
     }
 }

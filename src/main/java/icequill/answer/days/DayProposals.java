@@ -23,6 +23,13 @@ public record DayProposals(LocalDate from, LocalDate until, List<String> people,
         List<Unplaced> left, int driving, boolean isBest, List<Problem> problems) {
 
     /**
+     * Somebody who goes to a visit.
+     *
+     * @param minutes that he is at the site
+     */
+    public record Going(String person, int minutes) {}
+
+    /**
      * A visit with its day.
      *
      * @param key by which it is told from all others: agreement, site and due day
@@ -31,20 +38,22 @@ public record DayProposals(LocalDate from, LocalDate until, List<String> people,
      * @param what is done, in the language of the reader
      * @param begins such as 09:15
      * @param ends such as 11:00
+     * @param going who goes, and for how long
      * @param reasons for the day, in the language of the reader
      * @param visit under which it was stored, by id; empty while it is only proposed
      */
     public record Proposal(String key, String agreement, String site, String siteName, LocalDate due, String what,
-            LocalDate day, String begins, String ends, int minutes, String person, List<String> reasons,
+            LocalDate day, String begins, String ends, int minutes, List<Going> going, List<String> reasons,
             Optional<String> visit) {
 
         public Proposal {
+            going = List.copyOf(going);
             reasons = List.copyOf(reasons);
         }
 
         /** The same, stored. */
         Proposal stored(String id) {
-            return new Proposal(key, agreement, site, siteName, due, what, day, begins, ends, minutes, person, reasons,
+            return new Proposal(key, agreement, site, siteName, due, what, day, begins, ends, minutes, going, reasons,
                     Optional.of(id));
         }
     }

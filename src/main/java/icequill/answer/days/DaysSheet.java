@@ -1,5 +1,6 @@
 package icequill.answer.days;
 
+import icequill.answer.days.DayProposals.Going;
 import icequill.answer.days.DayProposals.Proposal;
 import icequill.files.answer.Sheet;
 import icequill.problem.Problem;
@@ -7,6 +8,7 @@ import icequill.render.words.Formats;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Days proposed for visits, for the screen in one language and as data. */
 public record DaysSheet(DayProposals data, Sentences sentences) implements Sheet {
@@ -45,8 +47,17 @@ public record DaysSheet(DayProposals data, Sentences sentences) implements Sheet
         return sentences.word(data.isBest() ? "days.best" : "days.good", sentences.duration(data.driving()));
     }
 
+    /** Who goes; for how long, where somebody leaves before the others. */
+    private String going(Proposal visit, Going one) {
+        return one.minutes() == visit.minutes()
+                ? one.person()
+                : one.person() + " (" + sentences.duration(one.minutes()) + ")";
+    }
+
     private String proposal(Proposal visit) {
-        return visit.begins() + "–" + visit.ends() + " " + visit.person() + ": " + visit.siteName() + ", "
+        return visit.begins() + "–" + visit.ends() + " "
+                + visit.going().stream().map(one -> going(visit, one)).collect(Collectors.joining(", ")) + ": "
+                + visit.siteName() + ", "
                 + visit.what() + " (" + visit.agreement() + "); " + String.join("; ", visit.reasons())
                 + visit.visit().map(id -> "; " + sentences.word("due-visits.planned-as", id)).orElse("");
     }

@@ -20,6 +20,8 @@ public record PersonCalendar(String person, LocalDate from, LocalDate until, Lis
      * @param visit by id
      * @param site by id
      * @param title the site's name, with its store number
+     * @param begins when he comes
+     * @param ends when he leaves, which may be before others do
      * @param address on one line
      * @param notes hours, parking, roof, whom to call, machines; in the language of the reader
      * @param changed when the book's entry was changed last

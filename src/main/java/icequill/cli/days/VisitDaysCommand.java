@@ -1,5 +1,6 @@
 package icequill.cli.days;
 
+import icequill.answer.days.DayProposals.Going;
 import icequill.answer.days.DayProposals.Proposal;
 import icequill.answer.days.DaysSheet;
 import icequill.cli.terminal.BookCommand;
@@ -67,6 +68,7 @@ public final class VisitDaysCommand extends BookCommand {
     }
 
     private static ChosenDay chosen(int row, Proposal visit) {
-        return new ChosenDay(row, visit.key(), visit.day(), LocalTime.parse(visit.begins()), visit.person());
+        return new ChosenDay(row, visit.key(), visit.day(), LocalTime.parse(visit.begins()),
+                visit.going().stream().map(Going::person).toList());
     }
 }

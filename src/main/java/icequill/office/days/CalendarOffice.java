@@ -4,6 +4,8 @@ import icequill.answer.days.CalendarSheet;
 import icequill.answer.days.PersonCalendar;
 import icequill.answer.days.PersonCalendar.Entry;
 import icequill.files.form.VisitNames;
+import icequill.files.form.VisitStays;
+import icequill.files.form.VisitStays.Stay;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
@@ -63,7 +65,8 @@ public final class CalendarOffice {
             return HistoryOffice.sentences(shop, language).then(sentences -> held.read(open -> known(open, person)
                     .map(name -> new CalendarSheet(new PersonCalendar(name, from, until,
                             planned(open, name, from, until).stream()
-                                    .flatMap(entry -> entry(open, entry, shop, sentences).stream()).toList()),
+                                    .flatMap(entry -> entry(open, entry, name, shop, sentences).stream())
+                                    .toList()),
                             sentences))));
         });
     }
@@ -91,10 +94,13 @@ public final class CalendarOffice {
                 .toList();
     }
 
-    private static Optional<Entry> entry(Reading open, VisitEntry visit, ShopFolder shop, Sentences sentences) {
+    private static Optional<Entry> entry(Reading open, VisitEntry visit, String person, ShopFolder shop,
+            Sentences sentences) {
+        Optional<Stay> stay = VisitStays.of(visit.data(), visit.began().getZone()).of(person);
         return shop.site(visit.site(), Place.NOWHERE).flatMap(site -> open.trail().newest(Subject.VISIT, visit.id())
-                .map(TrailRow::at).map(changed -> new Entry(visit.id(), site.id(), title(site), visit.began(),
-                        visit.ended(), String.join(", ", site.address().lines()),
+                .map(TrailRow::at).map(changed -> new Entry(visit.id(), site.id(), title(site),
+                        stay.map(Stay::from).orElse(visit.began()), stay.map(Stay::until).orElse(visit.ended()),
+                        String.join(", ", site.address().lines()),
                         notes(site, VisitNames.of(visit.data()).machines(), sentences), changed)));
     }
 

@@ -6,6 +6,7 @@ import icequill.answer.days.DayProposals.Unplaced;
 import icequill.answer.days.DaysSheet;
 import icequill.days.DueVisit;
 import icequill.days.Fixed;
+import icequill.days.Going;
 import icequill.days.Person;
 import icequill.days.ProposedDays;
 import icequill.days.ProposedDays.Placed;
@@ -86,7 +87,8 @@ public final class DaysOffice {
         DueVisit due = placed.visit().due();
         return new Proposal(due.key(), due.agreement(), due.site().id(), due.site().name(), due.day(),
                 what(due, sentences), placed.day(), placed.from().toString(), placed.until().toString(),
-                placed.visit().minutes(), placed.person().name(),
+                placed.visit().minutes(), placed.going().stream()
+                        .map(one -> new DayProposals.Going(one.person().name(), one.minutes())).toList(),
                 placed.reasons().stream().map(sentences::say).toList(), Optional.empty());
     }
 
@@ -127,15 +129,36 @@ public final class DaysOffice {
             problems.add(new Problem(Code.CHANGED_MEANWHILE, field("day", chosen.row()),
                     "the visit \"" + chosen.key() + "\" is not due any more", "look at it anew"));
         }
-        Optional<Person> person = desk.stays().people().stream()
-                .filter(known -> known.name().equals(chosen.person())).findFirst();
-        if (person.isEmpty()) {
-            problems.add(Problem.unknownName(field("person", chosen.row()), "person", chosen.person(),
-                    desk.stays().people().stream().map(Person::name).toList()));
-        }
         due.ifPresent(visit -> letIn(visit, chosen, problems));
-        return due.flatMap(visit -> person
-                .map(who -> new PlannedForm(chosen.row(), visit, who, chosen.day().atTime(chosen.at()), desk.rates())));
+        return due.flatMap(visit -> going(desk, visit, chosen, problems).map(going -> new PlannedForm(chosen.row(),
+                visit, going, chosen.day().atTime(chosen.at()), desk.rates())));
+    }
+
+    /** Empty where somebody is not known, named twice or missing. */
+    private static Optional<List<Going>> going(DaysDesk desk, DueVisit due, ChosenDay chosen, Problems problems) {
+        List<Integer> stays = due.stays();
+        List<Going> going = new ArrayList<>();
+        for (int i = 0; i < stays.size(); i++) {
+            String name = i < chosen.people().size() ? chosen.people().get(i) : "";
+            Optional<Person> person = desk.stays().people().stream().filter(known -> known.name().equals(name))
+                    .findFirst();
+            if (person.isEmpty()) {
+                problems.add(Problem.unknownName(person(chosen.row(), i), "person", name,
+                        desk.stays().people().stream().map(Person::name).toList()));
+            } else if (chosen.people().indexOf(name) < i) {
+                problems.add(
+                        new Problem(Code.DUPLICATE_NAME, person(chosen.row(), i), "\"" + name + "\" is named twice",
+                                "somebody else"));
+            } else {
+                going.add(new Going(person.get(), stays.get(i)));
+            }
+        }
+        return going.size() == stays.size() ? Optional.of(going) : Optional.empty();
+    }
+
+    /** The field of one of the people of a row, both from 0. */
+    private static Place person(int row, int one) {
+        return field("person-" + row, one);
     }
 
     private static void letIn(DueVisit due, ChosenDay chosen, Problems problems) {
@@ -159,22 +182,21 @@ public final class DaysOffice {
         List<Problem> problems = new ArrayList<>();
         for (int row = 0; row < forms.size(); row++) {
             PlannedForm form = forms.get(row);
-            int from = minute(form.at().toLocalTime());
-            Stream<Fixed> others = Stream.concat(fixed.stream(), forms.subList(0, row).stream()
-                    .map(DaysOffice::stay));
-            others.filter(other -> other.meets(form.person().name(), form.at().toLocalDate(), from,
-                    from + form.due().minutes().orElse(0))).findFirst()
+            List<Fixed> others = Stream.concat(fixed.stream(), forms.subList(0, row).stream()
+                    .flatMap(DaysOffice::stays)).toList();
+            stays(form).forEach(stay -> others.stream()
+                    .filter(other -> other.meets(stay.person(), stay.day(), stay.from(), stay.until())).findFirst()
                     .ifPresent(other -> problems.add(new Problem(Code.NOT_ALLOWED, field("at", form.row()),
-                            form.person().name() + " is at \"" + other.name() + "\" then",
-                            "another hour, day or person")));
+                            stay.person() + " is at \"" + other.name() + "\" then",
+                            "another hour, day or person"))));
         }
         return problems;
     }
 
-    private static Fixed stay(PlannedForm form) {
+    private static Stream<Fixed> stays(PlannedForm form) {
         int from = minute(form.at().toLocalTime());
-        return new Fixed(form.due().site().id(), form.person().name(), form.at().toLocalDate(), from,
-                from + form.due().minutes().orElse(0), new Road(form.due().site().id(), 0, ""));
+        return form.going().stream().map(one -> new Fixed(form.due().site().id(), one.person().name(),
+                form.at().toLocalDate(), from, from + one.minutes(), new Road(form.due().site().id(), 0, "")));
     }
 
     private static int minute(LocalTime time) {

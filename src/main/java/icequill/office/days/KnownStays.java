@@ -4,6 +4,7 @@ import icequill.days.Fixed;
 import icequill.days.Person;
 import icequill.days.Road;
 import icequill.files.form.VisitNames;
+import icequill.files.form.VisitStays;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
@@ -62,8 +63,8 @@ record KnownStays(List<Person> people, List<Stay> stays) {
         visits.forEach(entry -> grades.putAll(VisitNames.of(entry.data()).grades()));
         Stream<Stay> planned = visits.stream().filter(VisitEntry::isPlanned)
                 .filter(entry -> !entry.ended().toLocalDate().isBefore(first))
-                .flatMap(entry -> VisitNames.of(entry.data()).people().stream()
-                        .map(person -> new Stay(entry.id(), person, entry.site(), entry.began(), entry.ended())));
+                .flatMap(entry -> VisitStays.of(entry.data(), entry.began().getZone()).stays().stream()
+                        .map(stay -> new Stay(entry.id(), stay.person(), entry.site(), stay.from(), stay.until())));
         return new BookedCalls(shop, open).all().map(calls -> new KnownStays(
                 grades.entrySet().stream().map(person -> new Person(person.getKey(), person.getValue())).toList(),
                 Stream.concat(planned, calls.stream().flatMap(call -> stay(call, visits).stream())).toList()));

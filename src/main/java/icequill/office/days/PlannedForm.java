@@ -1,7 +1,7 @@
 package icequill.office.days;
 
 import icequill.days.DueVisit;
-import icequill.days.Person;
+import icequill.days.Going;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.yaml.YamlWriter;
@@ -18,9 +18,10 @@ import java.util.Map;
  * The form of a planned visit that somebody might have written: the work of an agreement, included in its price.
  *
  * @param row in which its day was settled, from 0
+ * @param going who comes, all at the same time
  * @param rates whose tasks are done
  */
-record PlannedForm(int row, DueVisit due, Person person, LocalDateTime at, Rates rates) {
+record PlannedForm(int row, DueVisit due, List<Going> going, LocalDateTime at, Rates rates) {
 
     private static final String OUTCOME = "outcome";
     private static final String INCLUDED = "included";
@@ -33,18 +34,18 @@ record PlannedForm(int row, DueVisit due, Person person, LocalDateTime at, Rates
         form.put(Form.ID_KEY, id);
         form.put("site", due.site().id());
         form.put("serviceCall", INCLUDED);
-        form.put("people", List.of(attendance()));
+        form.put("people", going.stream().map(this::attendance).toList());
         form.put("machines", due.site().machines().stream()
                 .filter(machine -> due.work().machines().contains(machine.id())).map(this::machine).toList());
         return new FormName.InHand(id, YamlWriter.text(List.of(form)));
     }
 
-    private Map<String, Object> attendance() {
+    private Map<String, Object> attendance(Going one) {
         Map<String, Object> row = new LinkedHashMap<>();
-        row.put("name", person.name());
-        row.put("grade", person.grade());
+        row.put("name", one.person().name());
+        row.put("grade", one.person().grade());
         row.put("arrived", at.toString());
-        row.put("left", at.plusMinutes(due.minutes().orElse(1)).toString());
+        row.put("left", at.plusMinutes(one.minutes()).toString());
         row.put("on", "cleaning");
         row.put(OUTCOME, INCLUDED);
         return row;

@@ -95,7 +95,13 @@ public final class DaysPage implements Page, FormPage {
                     "nothing says when", "a day and a time");
         }
         return day.flatMap(on -> time.map(at -> new ChosenDay(row, asked.text(ROW + row).orElse(""), on, at.time(),
-                asked.text("person-" + row).orElse(""))));
+                people(asked, row))));
+    }
+
+    private static List<String> people(Asked asked, int row) {
+        String field = "person-" + row + "-";
+        return IntStream.range(0, new TypedFields(asked.fields(), List.of()).rows(field, ""))
+                .mapToObj(one -> asked.text(field + one).orElse("")).toList();
     }
 
     @Override
