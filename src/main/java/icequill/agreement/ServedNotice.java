@@ -23,6 +23,7 @@ public record ServedNotice(SentNotice notice, List<Phrase> why) {
     /** One that was sent, held against the terms and the rules that concern them. */
     public static ServedNotice of(SentNotice notice, RenewalTerms terms, List<NoticeRule> rules) {
         List<Phrase> why = new ArrayList<>();
+        notice.cameBack().ifPresent(day -> why.add(Phrase.of("served.came-back", new Fact.Day(day))));
         LocalDate last = terms.lastDayToRefuse();
         latest(notice).filter(day -> day.isAfter(last)).ifPresent(
                 day -> why.add(Phrase.of("served.after-refusal", new Fact.Day(day), new Fact.Day(last))));

@@ -3,8 +3,8 @@ package icequill.office;
 import icequill.answer.WrittenPaper;
 import icequill.document.Paper;
 import icequill.document.Reminder;
-import icequill.office.writing.LooseMails;
-import icequill.office.writing.PaperWriter;
+import icequill.office.letters.LooseMails;
+import icequill.office.letters.LoosePaper;
 import icequill.papers.AccountPapers;
 import icequill.papers.AccountSnapshot;
 import icequill.party.Language;
@@ -23,11 +23,9 @@ import java.util.Optional;
 public final class AccountOffice {
 
     private final ShopBook book;
-    private final PaperWriter desk;
 
     private AccountOffice(ShopBook book) {
         this.book = book;
-        this.desk = new PaperWriter(book);
     }
 
     public static AccountOffice of(ShopBook book) {
@@ -40,15 +38,24 @@ public final class AccountOffice {
      * @param since the first day whose movements are listed; empty for the usual one
      */
     public Validated<WrittenPaper> statement(FormName name, PaperOptions options, Optional<LocalDate> since) {
-        return account(name, options)
-                .then(hand -> write(new AccountPapers(hand, language(hand, options)).statement(since),
-                        "statement", hand, options));
+        return statementOf(name, options, since).then(paper -> new LooseMails(book).write(paper, options.extras()));
+    }
+
+    /** The same paper, not written yet. */
+    public Validated<LoosePaper> statementOf(FormName name, PaperOptions options, Optional<LocalDate> since) {
+        return account(name, options).map(hand -> paper(
+                new AccountPapers(hand, language(hand, options)).statement(since), "statement", hand, options));
     }
 
     /** Writes a reminder of what is past due on the options's date into papers/, in place of an earlier one of that date. */
     public Validated<WrittenPaper> reminder(FormName name, PaperOptions options, Reminder.Level level) {
+        return reminderOf(name, options, level).then(paper -> new LooseMails(book).write(paper, options.extras()));
+    }
+
+    /** The same paper, not written yet. */
+    public Validated<LoosePaper> reminderOf(FormName name, PaperOptions options, Reminder.Level level) {
         return account(name, options).then(hand -> new AccountPapers(hand, language(hand, options)).reminder(level)
-                .then(reminder -> write(reminder, "reminder", hand, options)));
+                .map(reminder -> paper(reminder, "reminder", hand, options)));
     }
 
     private Validated<AccountSnapshot> account(FormName name, PaperOptions options) {
@@ -59,12 +66,8 @@ public final class AccountOffice {
         return options.language().or(hand::language).orElse(hand.shop().language());
     }
 
-    private Validated<WrittenPaper> write(Paper paper, String kind, AccountSnapshot hand, PaperOptions options) {
-        String name = kind + "-" + hand.customer() + "-" + options.date();
-        return desk.write(paper, name, options.extras())
-                .map(files -> WrittenPaper.of(files, paper, hand.billTo().name(), hand.notices()))
-                .then(written -> options.extras().mail()
-                        ? new LooseMails(book).about(written, paper, hand.customer(), Optional.empty())
-                        : Validated.valid(written));
+    private static LoosePaper paper(Paper paper, String kind, AccountSnapshot hand, PaperOptions options) {
+        return new LoosePaper(kind + "-" + hand.customer() + "-" + options.date(), paper,
+                Optional.of(hand.customer()), Optional.empty(), hand.billTo().name(), hand.notices());
     }
 }

@@ -6,11 +6,11 @@ import icequill.answer.TimetableSheet;
 import icequill.answer.WrittenPaper;
 import icequill.document.Invoice;
 import icequill.document.Paper;
-import icequill.document.VisitRecord;
 import icequill.ledger.papers.Pdf;
 import icequill.life.repair.RecommendedRepair;
 import icequill.office.billing.StageBilling;
-import icequill.office.writing.LooseMails;
+import icequill.office.letters.LooseMails;
+import icequill.office.letters.LoosePaper;
 import icequill.office.writing.PaperWriter;
 import icequill.office.writing.RepairQuoting;
 import icequill.papers.InvoiceAssembly;
@@ -153,21 +153,21 @@ public final class Office {
 
     /** The same for a visit that was read already. */
     public Validated<WrittenPaper> record(VisitContext hand, PaperOptions options) {
+        return recordOf(hand, options).then(paper -> new LooseMails(book).write(paper, options.extras()));
+    }
+
+    /** The same paper, not written yet. */
+    public Validated<LoosePaper> recordOf(FormName name, PaperOptions options) {
+        return new VisitLoader(BookForms.shop(book)).of(name).then(hand -> recordOf(hand, options));
+    }
+
+    private static Validated<LoosePaper> recordOf(VisitContext hand, PaperOptions options) {
         if (hand.visit().sale().isPresent()) {
             return Validated.invalid(new Problem(Code.NOT_ALLOWED, hand.visit().place(),
                     "\"" + hand.visit().id() + "\" is a sale, of which there is no record", "a visit"));
         }
-        return hand.vouched()
-                .then(valid -> record(
-                        new RecordAssembly(valid, valid.language(options.language())).record(options.date()), valid,
-                        options));
-    }
-
-    private Validated<WrittenPaper> record(VisitRecord paper, VisitContext hand, PaperOptions options) {
-        return write(paper, "record-" + hand.visit().id(), hand.site().customer().name(), options)
-                .then(written -> options.extras().mail()
-                        ? new LooseMails(book).about(written, paper, hand.site())
-                        : Validated.valid(written));
+        return hand.vouched().map(valid -> LoosePaper.at(valid.site(), "record-" + valid.visit().id(),
+                new RecordAssembly(valid, valid.language(options.language())).record(options.date())));
     }
 
     /**

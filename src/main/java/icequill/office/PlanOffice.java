@@ -15,7 +15,8 @@ import icequill.explain.ConstantKey;
 import icequill.files.form.RunsReader;
 import icequill.ledger.entries.VisitEntry;
 import icequill.office.billing.InvoicedPayments;
-import icequill.office.writing.LooseMails;
+import icequill.office.letters.LooseMails;
+import icequill.office.letters.LoosePaper;
 import icequill.office.writing.PaperWriter;
 import icequill.outlook.ComparisonAssembly;
 import icequill.outlook.FitAssembly;
@@ -83,11 +84,16 @@ public final class PlanOffice {
 
     /** Writes an agreement into papers/, in place of an earlier print. */
     public Validated<WrittenPaper> agreement(FormName name, PaperOptions options) {
+        return agreementPaper(name, options).then(paper -> new LooseMails(book).write(paper, options.extras()));
+    }
+
+    /** The same paper, not written yet. */
+    public Validated<LoosePaper> agreementPaper(FormName name, PaperOptions options) {
         ShopFolder shop = BookForms.shop(book);
         return agreementOf(shop, name, options)
                 .then(hand -> hand.billTo(options.date())
                         .then(billTo -> new AgreementAssembly(hand, billTo, shop.earning()).agreement(options))
-                        .then(paper -> write(paper, "agreement-" + paper.number(), hand.site(), options)));
+                        .map(paper -> LoosePaper.at(hand.site(), "agreement-" + paper.number(), paper)));
     }
 
     /**
@@ -113,18 +119,29 @@ public final class PlanOffice {
      * @param late why it does not come in time, printed for the customer; empty where it does
      */
     public Validated<RenewalAdvice> renewal(FormName name, PaperOptions options, Optional<String> late) {
+        return renewing(name, options).then(assembly -> renewal(assembly, options, late));
+    }
+
+    /** The notice of an agreement's renewal as it goes out by mail, not written yet; a problem where a law does not count it then. */
+    public Validated<LoosePaper> noticeByMail(FormName name, PaperOptions options, Optional<String> late) {
+        return renewing(name, options).then(assembly -> notice(assembly, options, late));
+    }
+
+    private Validated<RenewalAssembly> renewing(FormName name, PaperOptions options) {
         ShopFolder shop = BookForms.shop(book);
-        return agreementOf(shop, name, options)
-                .then(hand -> hand.billTo(options.date())
-                        .then(billTo -> renewal(new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule()),
-                                options, late)));
+        return agreementOf(shop, name, options).then(hand -> hand.billTo(options.date())
+                .map(billTo -> new RenewalAssembly(hand, billTo, shop.notices(), shop.schedule())));
+    }
+
+    private Validated<LoosePaper> notice(RenewalAssembly assembly, PaperOptions options, Optional<String> late) {
+        return mailed(assembly.plan(assembly.notices().orElseThrow(), options.date()), options)
+                .then(valid -> assembly.notice(options, late)).map(notice -> LoosePaper
+                        .at(assembly.hand().site(), "renewal-" + notice.agreement(), notice));
     }
 
     private Validated<RenewalAdvice> renewal(RenewalAssembly assembly, PaperOptions options, Optional<String> late) {
         NoticeRules rules = assembly.notices().orElseThrow();
-        return mailed(assembly.plan(rules, options.date()), options).then(valid -> assembly.notice(options, late))
-                .then(notice -> write(notice, "renewal-" + notice.agreement(), assembly.hand().site(),
-                        options))
+        return notice(assembly, options, late).then(paper -> new LooseMails(book).write(paper, options.extras()))
                 .map(paper -> new RenewalAdvice(paper, assembly.plan(rules, options.date()), options.date(),
                         assembly.hand().language(options.language()),
                         assembly.hand().first().setting().shop().address().country()));
@@ -233,10 +250,6 @@ public final class PlanOffice {
     }
 
     private Validated<WrittenPaper> write(Paper paper, String name, Site site, PaperOptions options) {
-        return desk.write(paper, name, options.extras())
-                .map(files -> WrittenPaper.of(files, paper, site.customer().name(), List.of()))
-                .then(written -> options.extras().mail()
-                        ? new LooseMails(book).about(written, paper, site)
-                        : Validated.valid(written));
+        return new LooseMails(book).write(LoosePaper.at(site, name, paper), options.extras());
     }
 }

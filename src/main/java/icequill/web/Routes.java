@@ -19,6 +19,7 @@ import icequill.web.days.CalendarPage;
 import icequill.web.days.DaysPage;
 import icequill.web.days.DueVisitsPage;
 import icequill.web.door.Door;
+import icequill.web.mail.LooseMailPage;
 import icequill.web.mail.MailPage;
 import icequill.web.mail.PaperMailPage;
 import icequill.web.mail.RecipientsPage;
@@ -88,7 +89,6 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/today/calendar/{person}/ics", CalendarPage::file);
         form("/today/days", new DaysPage());
         form("/today/announcements", new AnnouncementsPage());
-        get("/visits/{visit}/announcement", AnnouncementsPage::file);
         form("/today/due", new DuePage(runs));
         get("/visits/{visit}", new VisitPage());
         get("/visits/{visit}/timetable", new TimetablePage());
@@ -102,6 +102,12 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         form("/mail/{mail}", new MailPage());
         form("/papers/{number}/mail", new PaperMailPage());
         form("/customers/{customer}/mail", new RecipientsPage());
+        loose("/customers/{customer}/statement", LooseMailPage.STATEMENT);
+        loose("/customers/{customer}/reminder", LooseMailPage.REMINDER);
+        loose("/agreements/{number}/notice", LooseMailPage.NOTICE);
+        loose("/agreements/{number}/paper", LooseMailPage.AGREEMENT);
+        loose("/visits/{visit}/record", LooseMailPage.RECORD);
+        loose("/visits/{visit}/announcement", LooseMailPage.ANNOUNCEMENT);
         get("/papers", new PapersPage());
         get("/papers/{number}", new PaperPage());
         get("/papers/{number}/pdf", PaperFilePage.ISSUED);
@@ -214,6 +220,12 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
     private <P extends Page & FormPage> void form(String path, P page) {
         get(path, page);
         post(path, page);
+    }
+
+    /** A paper that bears no number, to look at, and by mail. */
+    private void loose(String path, LooseMailPage page) {
+        get(path, page::file);
+        form(path + "/mail", page);
     }
 
     private void get(String path, Page page) {

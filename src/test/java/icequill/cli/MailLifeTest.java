@@ -13,6 +13,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
@@ -65,6 +67,12 @@ class MailLifeTest {
                     .get(0).asString()));
             assertThat(mail.replace("\r\n", "")).contains(Base64.getEncoder().encodeToString(bare));
         }
+        JsonNode atPaper = shop.json("show", PAPER).path("paper").path("mails").get(0);
+        assertThat(atPaper.path("sent").asString()).startsWith("2026-12-");
+        assertThat(atPaper.path("to").get(0).asString()).isEqualTo("accounts@crumblane.example");
+        assertThat(atPaper.path("files")).hasSize(3);
+        assertThat(shop.run("show", PAPER).out()).contains(MAIL + " sent 2026-12-",
+                " to accounts@crumblane.example: " + PAPER);
         JsonNode sheet = shop.json("mail", "show", MAIL);
         assertThat(sheet.path("mail").path("to").get(0).asString()).isEqualTo("accounts@crumblane.example");
         assertThat(sheet.path("copy").path("text").asString()).contains("Form W-9", "due on")
@@ -322,6 +330,36 @@ class MailLifeTest {
         assertThat(states(shop, "mail", "list", "--all")).isEmpty();
     }
 
+    /** Where the law counts e-mail, the day on which it went out is that of the notice; one that came back counts no more. */
+    @Test
+    void renewalNotice_isTheNoticeOfItsAgreementFromTheDayOnWhichItWentOut() throws IOException {
+        BookShop shop = BookShop.in(folder, Database.SQLITE);
+        Path laws = folder.resolve("pricing/notices.yaml");
+        Files.writeString(laws,
+                Files.readString(laws).replace("delivery: [personal, certified-mail]", "delivery: [personal, email]"));
+        Clock march = Clock.fixed(Instant.parse("2027-03-08T17:00:00Z"), ZoneOffset.UTC);
+        String mail = shop.json("agreement", "renewal", BAKERY, "--date", "2027-03-05", "--mail").path("paper")
+                .path("mail").asString();
+        assertThat(notices(shop, march)).isEmpty();
+        shop.runAt(march, "mail", "send");
+        shop.runAt(march, "mail", "found", mail, "--went-out");
+
+        JsonNode notice = notices(shop, march).get(0);
+        assertThat(notice.path("sent").asString() + " " + notice.path("way").asString() + " "
+                + notice.path("tracking").asString()).isEqualTo("2027-03-08 email " + mail);
+        assertThat(notice.path("served").asBoolean()).isTrue();
+
+        shop.runAt(march, "mail", "returned", mail, "--why", "no such person");
+        assertThat(notices(shop, march).get(0).path("served").asBoolean()).isFalse();
+        assertThat(notices(shop, march).get(0).path("why").get(0).asString())
+                .isEqualTo("It came back on March 8, 2027.");
+    }
+
+    private static JsonNode notices(BookShop shop, Clock clock) {
+        return shop.runAt(clock, "agreement", "renewals", "--json").json().path("renewals").valueStream()
+                .filter(row -> row.path("id").asString().equals(BAKERY)).findFirst().orElseThrow().path("notices");
+    }
+
     @Test
     void announcementOfAVisit_saysWhenSomebodyComes() throws IOException {
         BookShop shop = BookShop.in(folder, Database.SQLITE);
@@ -334,6 +372,24 @@ class MailLifeTest {
         assertThat(copy.path("text").asString()).contains("Good day Ola Brandt",
                 "We come on Tuesday, July 14, 2026, from 9:15\u00a0AM to 11:30\u00a0AM");
         assertThat(copy.path("files").get(0).asString()).isEqualTo("announcement-summer-cleaning-bakery.pdf");
+
+        String mail = "announcement-summer-cleaning-bakery.m1";
+        assertThat(told(shop)).isEqualTo("not-told");
+        shop.json("mail", "send");
+        shop.json("mail", "found", mail, "--went-out");
+        assertThat(told(shop)).isEqualTo("told");
+        shop.json("mail", "returned", mail, "--why", "mailbox full");
+        assertThat(told(shop)).isEqualTo("came-back");
+        shop.json("mail", "again", mail);
+        shop.json("mail", "send");
+        shop.json("mail", "found", mail, "--went-out");
+        assertThat(told(shop)).isEqualTo("told");
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    private static String told(BookShop shop) {
+        return shop.json("visit", "announce", "summer-cleaning-bakery")
+                .path("visits").get(0).path("state").asString();
     }
 
     @Test

@@ -1,5 +1,7 @@
 package icequill.answer.mail;
 
+import icequill.explain.ConstantKey;
+import icequill.ledger.entries.CustomerEntry;
 import icequill.life.mail.MailCopy;
 import icequill.life.mail.MailMatter;
 import icequill.life.mail.MailMatter.Numbered;
@@ -32,10 +34,12 @@ import java.util.Optional;
  * @param tries so far
  * @param why it was put off, refused, returned or withdrawn; where it lies; what the server said when it took it
  * @param to whom it was last sent; nobody before
+ * @param files what went along then, by name
+ * @param sent when it went out last; missing where it never did
  */
 public record MailEntry(String mail, State state, String paper, Optional<String> number, String customer,
         String customerName, Optional<String> site, ZonedDateTime since, Optional<ZonedDateTime> next, int tries,
-        Optional<String> why, List<String> to) {
+        Optional<String> why, List<String> to, List<String> files, Optional<ZonedDateTime> sent) {
 
     /** Where it is in its life. */
     public enum State {
@@ -44,22 +48,36 @@ public record MailEntry(String mail, State state, String paper, Optional<String>
 
     public MailEntry {
         to = List.copyOf(to);
+        files = List.copyOf(files);
     }
 
     /**
      * A mail as it is at a moment.
      *
+     * @param customer whose it is now; empty where the book knows nobody
      * @param zone of the shop
      */
-    public static MailEntry of(MailLife mail, String customerName, Instant now, ZoneId zone) {
+    static MailEntry of(MailLife mail, Optional<CustomerEntry> customer, Instant now, ZoneId zone) {
         MailState state = mail.state().at(now);
         Optional<Waiting> waiting = state instanceof Waiting found ? Optional.of(found) : Optional.empty();
         return new MailEntry(mail.id(), state(state), mail.matter().name(),
-                Optional.of(mail.matter()).filter(Numbered.class::isInstance).map(MailMatter::name), mail.customer(),
-                customerName,
-                mail.site(), moment(state.since(), zone),
+                Optional.of(mail.matter()).filter(Numbered.class::isInstance).map(MailMatter::name),
+                customer.map(CustomerEntry::id).orElse(mail.customer()),
+                customer.map(entry -> entry.customer().name()).orElse(""), mail.site(), moment(state.since(), zone),
                 waiting.map(found -> moment(found.next(), zone)), waiting.map(Waiting::tries).orElse(0),
-                why(state).filter(text -> !text.isEmpty()), mail.copy().map(MailCopy::to).orElse(List.of()));
+                why(state).filter(text -> !text.isEmpty()), mail.copy().map(MailCopy::to).orElse(List.of()),
+                mail.copy().map(MailCopy::files).orElse(List.of()),
+                mail.wentOut().map(when -> moment(when, zone)));
+    }
+
+    /** To whom, what and when, on one line. */
+    public String line() {
+        return mail + " " + ConstantKey.words(state.name()) + " " + minute(since) + said(" to ", to)
+                + said(": ", files);
+    }
+
+    private static String said(String before, List<String> all) {
+        return all.isEmpty() ? "" : before + String.join(", ", all);
     }
 
     static ZonedDateTime moment(Instant instant, ZoneId zone) {

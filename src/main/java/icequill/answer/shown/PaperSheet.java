@@ -1,5 +1,6 @@
 package icequill.answer.shown;
 
+import icequill.answer.mail.MailTelling;
 import icequill.document.Paper;
 import icequill.files.answer.Sheet;
 import icequill.ledger.Reading;
@@ -19,9 +20,11 @@ public record PaperSheet(KnownPaper data, Optional<PricedLines> lines, Optional<
         implements
         Sheet {
 
-    public static PaperSheet of(Reading open, IssuedPaper issued) {
+    /** @param telling of the mails about it */
+    public static PaperSheet of(Reading open, IssuedPaper issued, MailTelling telling) {
         Optional<Paper> paper = BookedPapers.paper(open, issued).found();
-        return new PaperSheet(KnownPaper.of(open, issued, paper), paper.flatMap(PricedLines::of),
+        return new PaperSheet(KnownPaper.of(open, issued, paper, telling.about(open, issued.number())),
+                paper.flatMap(PricedLines::of),
                 paper.flatMap(QuoteChoices::of));
     }
 
@@ -34,6 +37,7 @@ public record PaperSheet(KnownPaper data, Optional<PricedLines> lines, Optional<
         data.credits().forEach(credit -> rows.add(List.of("givenBackBy", credit.title())));
         data.quote().ifPresent(standing -> rows.addAll(standing.rows()));
         data.paid().ifPresent(money -> rows.addAll(money.rows()));
+        data.mails().forEach(mail -> rows.add(List.of("mail", mail.line())));
         return rows;
     }
 }

@@ -21,8 +21,8 @@ import picocli.CommandLine.Parameters;
         "  icequill mail returned INV-2026-00010.m1 --why \"left the firm\"    by hand"})
 public final class MailReturnedCommand extends BookCommand {
 
-    @Parameters(paramLabel = "FILE", description = "A file, a folder, or with --why a mail.")
-    private String named = "";
+    @Parameters(arity = "0..1", paramLabel = "FILE", description = "A file, a folder, or with --why a mail; left out: the folder that shop.yaml sets under mail as returned.")
+    private @Nullable String named;
 
     @Option(names = "--why", paramLabel = "TEXT", description = "What came back said.")
     private @Nullable String why;
@@ -35,9 +35,11 @@ public final class MailReturnedCommand extends BookCommand {
     public Integer call() {
         ShopBook book = ShopBook.of(folder(), clock());
         if (why != null) {
-            return show(MailOffice.of(book).returned(named, why), sheet -> print(Table.of(sheet.rows(), 2)));
+            return show(MailOffice.of(book).returned(named == null ? "" : named, why),
+                    sheet -> print(Table.of(sheet.rows(), 2)));
         }
-        Validated<MailList> read = ReturnedOffice.of(book).read(file(Path.of(named)));
+        ReturnedOffice office = ReturnedOffice.of(book);
+        Validated<MailList> read = named == null ? office.readFolder() : office.read(file(Path.of(named)));
         return printout().done(list(read), read.found().map(MailList::problems).orElse(List.of()));
     }
 }

@@ -25,8 +25,20 @@ import java.util.Optional;
  * @param from the address that they come from; the shop's own where nothing else is set, and empty where shop.yaml cannot be read
  * @param perMinute how many at most
  * @param standing papers of the shop that customers may want along
+ * @param byItself what the office sends while it is open, without being asked
+ * @param returned the folder, from the shop folder on, into which somebody saves what mail servers sent back; empty where none is set
  */
-public record MailSettings(Optional<Fields> server, Optional<String> from, int perMinute, List<Standing> standing) {
+public record MailSettings(Optional<Fields> server, Optional<String> from, int perMinute, List<Standing> standing,
+        ByItself byItself, Optional<String> returned) {
+
+    /** What the office sends while it is open, without being asked. */
+    public enum ByItself {
+        NOTHING,
+        /** What somebody has sent and the server has put off. */
+        RETRIES,
+        /** What waits, whether somebody has sent it or not. */
+        EVERYTHING
+    }
 
     /** The variable of the environment that may hold the password. */
     static final String VARIABLE = "ICEQUILL_MAIL_PASSWORD";
@@ -34,8 +46,7 @@ public record MailSettings(Optional<Fields> server, Optional<String> from, int p
     private static final String MAIL = "mail";
     /** Common practice: what small mail servers take from one sender without holding back. */
     private static final int PER_MINUTE = 30;
-    private static final MailSettings USUAL = new MailSettings(Optional.empty(), Optional.empty(), PER_MINUTE,
-            List.of());
+    private static final MailSettings USUAL = usual(Optional.empty());
     private static final int STARTTLS_PORT = 587;
     private static final int TLS_PORT = 465;
 
@@ -67,7 +78,11 @@ public record MailSettings(Optional<Fields> server, Optional<String> from, int p
     private static MailSettings read(Fields shop) {
         Optional<String> own = shop.text("email");
         return shop.child(MAIL).map(fields -> read(fields, own))
-                .orElse(new MailSettings(Optional.empty(), own, PER_MINUTE, List.of()));
+                .orElseGet(() -> usual(own));
+    }
+
+    private static MailSettings usual(Optional<String> from) {
+        return new MailSettings(Optional.empty(), from, PER_MINUTE, List.of(), ByItself.RETRIES, Optional.empty());
     }
 
     private static MailSettings read(Fields fields, Optional<String> own) {
@@ -78,7 +93,8 @@ public record MailSettings(Optional<Fields> server, Optional<String> from, int p
                                 .map(file -> new Standing(name, entry.text("title").orElse(name), file,
                                         entry.day("expires"))))
                                 .stream())
-                        .toList());
+                        .toList(),
+                fields.constant("byItself", ByItself.class).orElse(ByItself.RETRIES), fields.text("returned"));
     }
 
     /** The server with its password, where one is set; of the environment where no file is named. */

@@ -9,6 +9,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 
 /** The customers, sites, machines, visits, agreements and requests of the book. */
@@ -29,6 +30,11 @@ public final class Entries {
     /** By id. */
     public List<CustomerEntry> customers() {
         return new CustomerRows(handle).all();
+    }
+
+    /** One of them; who was merged is found as whom he is now, for what went to him before. */
+    public Validated<CustomerEntry> customerNow(String id) {
+        return customer(MergeRows.ofCustomers(handle).into(id).orElse(id));
     }
 
     public Validated<SiteEntry> site(String id) {
@@ -181,6 +187,15 @@ public final class Entries {
     /** What happened last to each of a kind, by id. */
     public Map<String, String> lastSteps(String kind) {
         return new LifeRows(handle).last(kind);
+    }
+
+    /**
+     * The steps of all of a kind whose last step is another than some.
+     *
+     * @param over events that end it
+     */
+    public List<LifeStep> unfinished(String kind, Set<String> over) {
+        return new LifeRows(handle).unfinished(kind, over);
     }
 
     /** What happened to all of a kind, by id and in order. */

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
 import tools.jackson.core.JacksonException;
@@ -60,6 +61,13 @@ record LifeRows(Handle handle) {
 
     List<LifeStep> ofCustomer(String customer) {
         return handle.createQuery(SELECT + "WHERE customer_id = :customer" + ORDER).bind("customer", customer)
+                .mapTo(Row.class).map(Row::step).list();
+    }
+
+    List<LifeStep> unfinished(String kind, Set<String> over) {
+        return handle.createQuery(SELECT + "WHERE kind = :kind AND id IN (SELECT id FROM life_step l WHERE kind = :kind"
+                + " AND position = (SELECT max(position) FROM life_step m WHERE m.kind = l.kind AND m.id = l.id)"
+                + " AND event NOT IN (<over>))" + ORDER).bind("kind", kind).bindList("over", List.copyOf(over))
                 .mapTo(Row.class).map(Row::step).list();
     }
 

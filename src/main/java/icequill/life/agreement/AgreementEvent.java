@@ -37,6 +37,13 @@ public sealed interface AgreementEvent {
     record Arrived(LocalDate day) implements AgreementEvent {}
 
     /**
+     * A notice that was sent is known to have come back.
+     *
+     * @param tracking by which it was sent
+     */
+    record CameBack(LocalDate day, String tracking) implements AgreementEvent {}
+
+    /**
      * It goes on as another agreement, from the day after its term, or from its next season.
      *
      * @param next the number of that

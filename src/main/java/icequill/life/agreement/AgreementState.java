@@ -3,6 +3,7 @@ package icequill.life.agreement;
 import icequill.agreement.SentNotice;
 import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
+import icequill.life.agreement.AgreementEvent.CameBack;
 import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
@@ -15,8 +16,10 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Where an agreement stands that was accepted. */
@@ -109,6 +112,7 @@ public sealed interface AgreementState {
         case Told(SentNotice sent) -> Validated.valid(new InForce(Stream.concat(notices.stream(), Stream.of(sent))
                 .toList()));
         case Arrived(LocalDate day) -> arrived(notices, day);
+        case CameBack back -> cameBack(notices, back);
         case Renewal renewal -> Validated.valid(new Renewed(notices, renewal));
         case Begun begun -> Validated.valid(new InForce(notices));
         case Changed changed -> Validated.valid(new InForce(notices));
@@ -137,6 +141,17 @@ public sealed interface AgreementState {
         }
         return Validated.valid(new InForce(Stream.concat(notices.subList(0, notices.size() - 1).stream(),
                 Stream.of(last.arrived(day))).toList()));
+    }
+
+    /** The last that went out by it. */
+    private static Validated<AgreementState> cameBack(List<SentNotice> notices, CameBack back) {
+        return IntStream.iterate(notices.size() - 1, at -> at >= 0, at -> at - 1)
+                .filter(at -> notices.get(at).tracking().filter(back.tracking()::equals).isPresent()).boxed()
+                .findFirst().map(at -> {
+                    List<SentNotice> after = new ArrayList<>(notices);
+                    after.set(at, notices.get(at).cameBack(back.day()));
+                    return Validated.<AgreementState>valid(new InForce(after));
+                }).orElseGet(() -> refused("no notice of its renewal went out by " + back.tracking()));
     }
 
     private static Validated<AgreementState> refused(String message) {

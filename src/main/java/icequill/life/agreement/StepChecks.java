@@ -3,6 +3,7 @@ package icequill.life.agreement;
 import icequill.agreement.Term;
 import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
+import icequill.life.agreement.AgreementEvent.CameBack;
 import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
@@ -35,6 +36,8 @@ record StepChecks(AgreementTerms terms, Problems problems) {
         case Arrived arrived -> {
         }
         case Begun begun -> {
+        }
+        case CameBack back -> {
         }
         }
     }

@@ -1,6 +1,7 @@
 package icequill.life.mail;
 
 import java.time.Instant;
+import java.util.Optional;
 
 /** What happens to a mail that waits to go out. */
 public sealed interface MailEvent {
@@ -25,8 +26,12 @@ public sealed interface MailEvent {
     /** All of it was sent, and the server's answer did not come. */
     record Silence(Instant at, String why) implements MailEvent {}
 
-    /** It came back. */
-    record Bounce(Instant at, String why) implements MailEvent {}
+    /**
+     * It came back.
+     *
+     * @param report by which that is known, as the hash of its file; empty where a person says so
+     */
+    record Bounce(Instant at, String why, Optional<String> report) implements MailEvent {}
 
     /**
      * A person found out what nobody knew.

@@ -31,8 +31,9 @@ public sealed interface MailMatter {
      * @param name of the file, without its ending
      * @param purpose for what those are there who get it
      * @param hash of the file, SHA-256 in hexadecimal digits
+     * @param tells what its customer knows once he has it; empty where nothing follows from that
      * @param letter empty where the customer was forgotten since
      */
     record Loose(String name, Contact.Purpose purpose, Language language, String hash,
-            Optional<MailLetter> letter) implements MailMatter {}
+            Optional<MailTells> tells, Optional<MailLetter> letter) implements MailMatter {}
 }

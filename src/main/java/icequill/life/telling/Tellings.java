@@ -14,7 +14,9 @@ public record Tellings(List<Telling> all) {
     public enum State {
         NOT_TOLD, TOLD,
         /** Of another time: he has to be told anew. */
-        TOLD_OTHERWISE
+        TOLD_OTHERWISE,
+        /** By a mail that came back: he has to be told anew. */
+        CAME_BACK
     }
 
     public Tellings {
@@ -27,6 +29,9 @@ public record Tellings(List<Telling> all) {
             return State.NOT_TOLD;
         }
         Telling last = all.getLast();
+        if (last.cameBack()) {
+            return State.CAME_BACK;
+        }
         return last.begins().equals(begins) && last.ends().equals(ends) ? State.TOLD : State.TOLD_OTHERWISE;
     }
 }

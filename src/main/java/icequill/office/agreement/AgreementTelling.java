@@ -22,6 +22,7 @@ import icequill.ledger.papers.IssuedPaper;
 import icequill.life.agreement.AgreementEvent;
 import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
+import icequill.life.agreement.AgreementEvent.CameBack;
 import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
@@ -127,6 +128,8 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                         .map(text -> ", " + text).collect(Collectors.joining())),
                 Optional.empty());
         case Arrived(LocalDate day) -> new AgreementStep(day, sentences.word("agreed.arrived"), Optional.empty());
+        case CameBack(LocalDate day, String tracking) ->
+            new AgreementStep(day, sentences.word("agreed.came-back", tracking), Optional.empty());
         case Renewal renewal -> new AgreementStep(renewal.day(),
                 sentences.word("agreed.renewed", renewal.next()) + who(renewal.who()), Optional.empty());
         case Begun(LocalDate day, String before) ->

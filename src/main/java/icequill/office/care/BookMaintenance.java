@@ -3,6 +3,7 @@ package icequill.office.care;
 import icequill.answer.AuditSheet;
 import icequill.answer.ExportResult;
 import icequill.answer.ExportedForms;
+import icequill.answer.mail.MailTelling;
 import icequill.ledger.Book;
 import icequill.ledger.Opening;
 import icequill.ledger.care.AuditReport;
@@ -95,7 +96,8 @@ public final class BookMaintenance {
      * @param replace whether an existing file may be replaced
      */
     public Validated<ExportResult> export(Path file, boolean replace, LongConsumer progress) {
-        return book.look(open -> open.read(reading -> new Export(reading, progress).everything(file, replace)));
+        return book.look(open -> open
+                .read(reading -> new Export(reading, MailTelling.of(book), progress).everything(file, replace)));
     }
 
     /**
@@ -104,12 +106,13 @@ public final class BookMaintenance {
      * @param names of what is asked for, ids and numbers; all where there are none
      */
     public Validated<ExportedForms> forms(List<String> names) {
-        return book.look(open -> open.read(reading -> new Export(reading, count -> {
+        return book.look(open -> open.read(reading -> new Export(reading, MailTelling.of(book), count -> {
         }).forms(names)));
     }
 
     /** Writes the list of papers as CSV. */
     public Validated<ExportResult> papers(Path file, boolean replace, LongConsumer progress) {
-        return book.look(open -> open.read(reading -> new Export(reading, progress).papers(file, replace)));
+        return book.look(open -> open
+                .read(reading -> new Export(reading, MailTelling.of(book), progress).papers(file, replace)));
     }
 }

@@ -1,6 +1,7 @@
 package icequill.office.care;
 
 import icequill.answer.EntrySheet;
+import icequill.answer.mail.MailTelling;
 import icequill.answer.shown.PaperSheet;
 import icequill.answer.shown.Shown;
 import icequill.ledger.Reading;
@@ -55,7 +56,7 @@ public final class ShowOffice {
                 .orElseGet(() -> Validated.valid(found.shown())));
     }
 
-    private static Validated<Found> found(Reading open, FormName asked, Shows what) {
+    private Validated<Found> found(Reading open, FormName asked, Shows what) {
         String name = asked.id();
         Optional<IssuedPaper> exact = open.papers().show(name).found()
                 .filter(paper -> what.has(paper.series().kind()));
@@ -87,7 +88,7 @@ public final class ShowOffice {
                 : UnknownName.name(what.words(), name, List.of(), PaperNumbers.FIND));
     }
 
-    private static Found paper(Reading open, IssuedPaper paper) {
-        return new Found(Shown.paper(PaperSheet.of(open, paper)), Optional.empty());
+    private Found paper(Reading open, IssuedPaper paper) {
+        return new Found(Shown.paper(PaperSheet.of(open, paper, MailTelling.of(book))), Optional.empty());
     }
 }

@@ -3,18 +3,16 @@ package icequill.office.days;
 import icequill.answer.WrittenPaper;
 import icequill.answer.days.AnnouncementSheet;
 import icequill.answer.days.Announcements;
-import icequill.document.VisitAnnouncement;
 import icequill.files.form.VisitNames;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.entries.VisitQuestion;
-import icequill.ledger.papers.Pdf;
 import icequill.life.telling.Telling;
 import icequill.life.telling.Tellings;
 import icequill.office.care.HistoryOffice;
-import icequill.office.writing.LooseMails;
-import icequill.office.writing.PaperWriter;
+import icequill.office.letters.LooseMails;
+import icequill.office.letters.LoosePaper;
 import icequill.papers.AnnouncementAssembly;
 import icequill.party.Language;
 import icequill.problem.Code;
@@ -22,7 +20,6 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.request.Extras;
 import icequill.request.PaperOptions;
 import icequill.shop.BookForms;
 import icequill.shop.FormName;
@@ -35,7 +32,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -125,30 +121,22 @@ public final class AnnouncementOffice {
     }
 
     private Validated<List<Path>> written(VisitContext hand, String visit, PaperOptions options) {
-        VisitAnnouncement paper = paper(hand, options);
-        return new PaperWriter(book).write(paper, "announcement-" + visit, options.extras())
-                .then(files -> options.extras().mail()
-                        ? new LooseMails(book).about(
-                                WrittenPaper.of(files, paper, hand.site().customer().name(), List.of()), paper,
-                                hand.site()).map(mailed -> files)
-                        : Validated.valid(files));
+        return new LooseMails(book).write(paper(hand, visit, options), options.extras()).map(WrittenPaper::files);
     }
 
-    /** The announcement of one, to look at. */
-    public Validated<Pdf> pdf(String visit, LocalDate date) {
+    /** The announcement of one, not written yet. */
+    public Validated<LoosePaper> announcementOf(String visit, PaperOptions options) {
         return named(List.of(visit), Optional.empty()).then(planned -> hand(visit))
-                .then(hand -> new PaperWriter(book).printed(
-                        paper(hand, new PaperOptions(Optional.empty(), date, Optional.empty(), Extras.NONE)), "",
-                        new Extras(false, false, true), Map.of()))
-                .map(files -> Pdf.of(files.values().iterator().next()));
+                .map(hand -> paper(hand, visit, options));
     }
 
     private Validated<VisitContext> hand(String visit) {
         return new VisitLoader(BookForms.shop(book)).of(new FormName.InBook(visit));
     }
 
-    private static VisitAnnouncement paper(VisitContext hand, PaperOptions options) {
-        return new AnnouncementAssembly(hand, hand.language(options.language())).announcement(options.date());
+    private static LoosePaper paper(VisitContext hand, String visit, PaperOptions options) {
+        return LoosePaper.at(hand.site(), "announcement-" + visit,
+                new AnnouncementAssembly(hand, hand.language(options.language())).announcement(options.date()));
     }
 
     /** Notes that customers were told of visits as they are planned now; all of them or none. */
@@ -159,8 +147,8 @@ public final class AnnouncementOffice {
         }
         return ShopDay.notAhead(day, ShopDay.today(book.folder(), book.clock()), new Place("", 0, "day"))
                 .then(valid -> book.write(open -> planned(open, visits).map(entries -> {
-                    entries.forEach(entry -> open.lifeSteps().add(VisitTellings.next(entry.id(), entry.site(),
-                            VisitTellings.of(open, entry.id()), new Telling(day, way,
+                    entries.forEach(entry -> open.lifeSteps().add(VisitTellings.next(open, entry.id(),
+                            Optional.of(entry.site()), new Telling(day, way,
                                     entry.began().toLocalDateTime(), entry.ended().toLocalDateTime()))));
                     return entries;
                 }))).then(entries -> named(visits, language));

@@ -8,6 +8,7 @@ import icequill.document.ServicePeriod;
 import icequill.files.form.MailSettings;
 import icequill.files.form.MailSettings.Standing;
 import icequill.ledger.Reading;
+import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.PaperKind;
 import icequill.life.mail.MailMatter.Loose;
@@ -15,7 +16,12 @@ import icequill.life.mail.MailMatter.Numbered;
 import icequill.mail.Enclosure;
 import icequill.mail.MailAddress;
 import icequill.mail.MailParties;
-import icequill.office.mail.WrittenMail.Along;
+import icequill.office.letters.LooseAssembly;
+import icequill.office.letters.MailText;
+import icequill.office.letters.Recipients;
+import icequill.office.letters.Sender;
+import icequill.office.letters.WrittenMail;
+import icequill.office.letters.WrittenMail.Along;
 import icequill.office.writing.MailDesk;
 import icequill.party.BillTo;
 import icequill.party.Customer;
@@ -39,7 +45,11 @@ import java.util.stream.Stream;
 record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
 
     /** What an address on paper stands beside. */
-    private record Known(IssuedPaper issued, Paper paper, Customer customer) {}
+    private record Known(IssuedPaper issued, Paper paper, CustomerEntry entry) {
+        Customer customer() {
+            return entry.customer();
+        }
+    }
 
     /** A mail as it would go out now. */
     Validated<WrittenMail> of(Reading open, MailLife mail) {
@@ -51,8 +61,8 @@ record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
 
     private Validated<WrittenMail> numbered(Reading open, MailLife mail, Numbered matter) {
         return open.papers().show(matter.name()).then(issued -> BookedPapers.paper(open, issued)
-                .then(paper -> open.entries().customer(mail.customer())
-                        .map(entry -> new Known(issued, paper, entry.customer()))))
+                .then(paper -> open.entries().customerNow(mail.customer())
+                        .map(entry -> new Known(issued, paper, entry))))
                 .then(known -> MailText.of(known.paper(), matter.occasion())
                         .then(letter -> written(mail, known, letter)));
     }
@@ -61,7 +71,7 @@ record MailAssembly(ShopBook book, MailSettings settings, ZonedDateTime now) {
         PaperKind kind = known.issued().series().kind();
         MailEnclosures enclosures = new MailEnclosures(book, settings, now.toLocalDate());
         Problems problems = new Problems();
-        Optional<List<MailAddress>> to = problems.take(Recipients.of(mail.customer(), known.customer().contacts(),
+        Optional<List<MailAddress>> to = problems.take(Recipients.of(known.entry().id(), known.customer().contacts(),
                 MailDesk.purpose(kind), printed(known.paper())));
         Optional<List<Standing>> standing = problems.take(enclosures.standing(kind, known.customer().mail()));
         List<Enclosure> files = new ArrayList<>(problems.take(enclosures.of(mail.matter().name(), kind,

@@ -3,6 +3,7 @@ package icequill.office.mail;
 import icequill.answer.mail.MailEntry;
 import icequill.answer.mail.MailList;
 import icequill.answer.mail.MailSheet;
+import icequill.answer.mail.MailTelling;
 import icequill.files.form.MailSettings;
 import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
@@ -12,6 +13,8 @@ import icequill.life.mail.MailEvent;
 import icequill.life.mail.MailMatter;
 import icequill.life.mail.MailMatter.Occasion;
 import icequill.life.mail.MailState;
+import icequill.office.letters.Repeat;
+import icequill.office.letters.WrittenMail;
 import icequill.office.writing.MailDesk;
 import icequill.office.writing.PaperNumbers;
 import icequill.problem.Code;
@@ -56,10 +59,12 @@ public final class MailOffice {
      * Mails, those first that a person has to look after.
      *
      * @param isAll those too that went out or were withdrawn
+     * @param customer by id; empty for those of all
      */
-    public Validated<MailList> mails(boolean isAll) {
+    public Validated<MailList> mails(boolean isAll, Optional<String> customer) {
         return book.read(open -> Validated.valid(new MailList(MailLife.all(open, isAll).stream()
                 .map(mail -> entry(open, mail))
+                .filter(mail -> customer.isEmpty() || customer.get().equals(mail.customer()))
                 .sorted(Comparator.comparingInt(MailOffice::order).thenComparing(MailEntry::since)
                         .thenComparing(MailEntry::mail))
                 .toList(), List.of())));
@@ -89,12 +94,11 @@ public final class MailOffice {
     }
 
     MailAssembly assembly() {
-        return new MailAssembly(book, MailSettings.of(book.folder()), desk.now().atZone(zone));
+        return new MailAssembly(book, MailSettings.of(book.folder()), MailTelling.of(book).here());
     }
 
     MailEntry entry(Reading open, MailLife mail) {
-        return MailEntry.of(mail, open.entries().customer(mail.customer()).found()
-                .map(known -> known.customer().name()).orElse(""), desk.now(), zone);
+        return MailTelling.of(book).entry(open, mail);
     }
 
     /**
@@ -117,16 +121,12 @@ public final class MailOffice {
     }
 
     private Validated<MailEntry> write(Transaction open, IssuedPaper issued, Occasion occasion, boolean again) {
-        Optional<MailEntry> before = MailLife.about(open, issued.number()).reversed().stream()
-                .map(mail -> entry(open, mail)).filter(mail -> isStanding(mail, again)).findFirst();
-        if (before.isPresent()) {
-            return Validated.invalid(new Problem(Code.ALREADY_EXISTS, new Place(issued.number(), 0, ""),
-                    "mail " + before.get().mail() + " is about it already",
-                    before.get().state() == MailEntry.State.SENT
-                            ? "--again, where it is to go out once more"
-                            : "that mail: icequill mail show " + before.get().mail()));
+        List<MailLife> before = MailLife.about(open, issued.number());
+        Optional<Problem> repeated = Repeat.of(before, desk.now(), again);
+        if (repeated.isPresent()) {
+            return Validated.invalid(repeated.get());
         }
-        return first(open, issued, occasion).then(step -> {
+        return first(issued, before, occasion).then(step -> {
             MailSheet sheet = new MailOffice(book.within(open)).sheet(open, MailLife.proposed(step));
             if (!sheet.problems().isEmpty()) {
                 return new Validated.Invalid<>(sheet.problems());
@@ -136,32 +136,26 @@ public final class MailOffice {
         });
     }
 
-    private Validated<LifeStep> first(Reading open, IssuedPaper issued, Occasion occasion) {
+    private Validated<LifeStep> first(IssuedPaper issued, List<MailLife> before, Occasion occasion) {
         return issued.origin().customer()
-                .map(customer -> Validated.valid(desk.first(open, new MailMatter.Numbered(issued.number(), occasion),
-                        customer, issued.origin().site(), issued.seal())))
+                .map(customer -> Validated.valid(desk.first(MailLife.idAfter(issued.number(), before),
+                        new MailMatter.Numbered(issued.number(), occasion), customer, issued.origin().site(),
+                        issued.seal())))
                 .orElseGet(() -> Validated.invalid(new Problem(Code.MISSING, new Place(issued.number(), 0, ""),
                         "nobody of the book stands behind the paper", "a paper for a customer of the book")));
     }
 
     /** The mail about a paper as it would be written; its problems where it cannot be. */
     public Validated<MailSheet> proposal(String number, Occasion occasion) {
-        return book.read(open -> PaperNumbers.find(open, number).then(issued -> first(open, issued, occasion))
+        return book.read(open -> PaperNumbers.find(open, number)
+                .then(issued -> first(issued, MailLife.about(open, issued.number()), occasion))
                 .map(step -> sheet(open, MailLife.proposed(step))));
     }
 
     /** Mails about a paper, in their order. */
     public Validated<MailList> about(String number) {
         return book.read(open -> PaperNumbers.find(open, number).map(issued -> new MailList(
-                MailLife.about(open, issued.number()).stream().map(mail -> entry(open, mail)).toList(), List.of())));
-    }
-
-    private static boolean isStanding(MailEntry mail, boolean again) {
-        return switch (mail.state()) {
-        case WAITING, SENDING, DRAFTED, UNKNOWN -> true;
-        case SENT -> !again;
-        case REFUSED, RETURNED, WITHDRAWN -> false;
-        };
+                MailTelling.of(book).about(open, issued.number()), List.of())));
     }
 
     /** Has a mail tried again that was put off, refused or returned: it may go out at once. */
@@ -176,7 +170,8 @@ public final class MailOffice {
 
     /** Notes that a mail came back. */
     public Validated<MailSheet> returned(String id, String why) {
-        return said(why, "what came back says").then(text -> step(id, new MailEvent.Bounce(desk.now(), text)));
+        return said(why, "what came back says")
+                .then(text -> step(id, new MailEvent.Bounce(desk.now(), text, Optional.empty())));
     }
 
     /** Sees to it that a mail does not go out. */
@@ -201,6 +196,7 @@ public final class MailOffice {
     Validated<MailLife> step(Transaction open, MailLife mail, MailEvent event) {
         return MailState.step(mail.state(), event).then(after -> {
             open.lifeSteps().add(mail.next(event, desk.today()));
+            new ToldByMail(open, desk.today()).after(mail, event);
             return MailLife.of(open, mail.id());
         });
     }

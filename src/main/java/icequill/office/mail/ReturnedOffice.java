@@ -2,6 +2,9 @@ package icequill.office.mail;
 
 import icequill.answer.mail.MailEntry;
 import icequill.answer.mail.MailList;
+import icequill.files.disk.Hash;
+import icequill.files.form.MailSettings;
+import icequill.ledger.Transaction;
 import icequill.life.mail.MailEvent;
 import icequill.mail.Returned;
 import icequill.mail.Returned.Action;
@@ -21,6 +24,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -39,26 +44,55 @@ public final class ReturnedOffice {
         return new ReturnedOffice(book);
     }
 
+    /** The same of the folder that shop.yaml sets. */
+    public Validated<MailList> readFolder() {
+        return MailSettings.of(book.folder()).returned().map(folder -> read(book.folder().resolve(folder)))
+                .orElseGet(() -> Validated.invalid(new Problem(Code.MISSING, new Place("shop.yaml", 0, "mail.returned"),
+                        "no folder is set into which mails that came back are saved",
+                        "the name of one, such as: returned")));
+    }
+
     /**
-     * Notes of which mails the files say that they came back. A file that says nothing new does not hold up the others.
+     * Notes of which mails the files say that they came back.
      *
      * @param place one file, or a folder whose {@code .eml} files are read
      */
     public Validated<MailList> read(Path place) {
-        return files(place).then(files -> book.write(open -> {
-            Map<String, String> known = MailLife.all(open, true).stream()
-                    .collect(Collectors.toMap(MailLife::messageId, MailLife::id, (one, same) -> one));
+        return files(place).then(this::read);
+    }
+
+    /** The same of several files. One that says nothing new does not hold up the others, and one that was read before says nothing. */
+    public Validated<MailList> read(List<Path> files) {
+        return book.write(open -> {
+            Map<String, MailLife> known = MailLife.all(open, true).stream()
+                    .collect(Collectors.toMap(MailLife::messageId, mail -> mail, (one, same) -> one));
             Problems problems = new Problems();
             List<MailEntry> returned = new ArrayList<>();
-            MailOffice office = MailOffice.of(book);
-            files.forEach(file -> problems
-                    .take(ReturnedMail.read(file, known::containsKey).then(ReturnedOffice::failed)
-                            .then(back -> MailLife.of(open, known.getOrDefault(back.messageId(), ""))
-                                    .then(mail -> office.step(open, mail,
-                                            new MailEvent.Bounce(new MailDesk(book).now(), why(back))))))
-                    .ifPresent(mail -> returned.add(office.entry(open, mail))));
+            files.forEach(file -> problems.take(noted(open, file, known)).flatMap(found -> found)
+                    .ifPresent(mail -> returned.add(MailOffice.of(book).entry(open, mail))));
             return Validated.valid(new MailList(returned, problems.list()));
-        }));
+        });
+    }
+
+    /** The mail that came back by a file; empty where that is known by the same. */
+    private Validated<Optional<MailLife>> noted(Transaction open, Path file, Map<String, MailLife> known) {
+        return ReturnedMail.read(file, known::containsKey).then(ReturnedOffice::failed).then(back -> {
+            MailLife mail = Objects.requireNonNull(known.get(back.messageId()));
+            return hash(file).then(report -> mail.reports().contains(report)
+                    ? Validated.valid(Optional.empty())
+                    : MailLife.of(open, mail.id()).then(now -> MailOffice.of(book).step(open, now,
+                            new MailEvent.Bounce(new MailDesk(book).now(), why(back), Optional.of(report))))
+                            .map(Optional::of));
+        });
+    }
+
+    private static Validated<String> hash(Path file) {
+        try {
+            return Validated.valid(Hash.of(Files.readAllBytes(file)));
+        } catch (IOException unreadable) {
+            return Validated.invalid(new Problem(Code.UNREADABLE, Place.ofFile(file.toString()),
+                    "the file cannot be read", "a file that you may read"));
+        }
     }
 
     private static Validated<List<Path>> files(Path place) {

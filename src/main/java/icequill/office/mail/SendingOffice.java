@@ -13,6 +13,7 @@ import icequill.mail.MailServer;
 import icequill.mail.Outgoing;
 import icequill.mail.Submission;
 import icequill.mail.Why;
+import icequill.office.letters.WrittenMail;
 import icequill.office.writing.MailDesk;
 import icequill.problem.Code;
 import icequill.problem.Place;

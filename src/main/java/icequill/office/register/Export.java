@@ -4,6 +4,7 @@ import icequill.answer.BookedPaper;
 import icequill.answer.ExportResult;
 import icequill.answer.ExportedForms;
 import icequill.answer.PaymentSheet;
+import icequill.answer.mail.MailTelling;
 import icequill.answer.shown.PaperSheet;
 import icequill.answer.shown.WholeBook;
 import icequill.answer.shown.WholeBook.Entry;
@@ -45,8 +46,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
-/** Writes a book out, paper by paper, however many there are. */
-public record Export(Reading book, LongConsumer progress) {
+/**
+ * Writes a book out, paper by paper, however many there are.
+ *
+ * @param mails tells of the mails about papers
+ */
+public record Export(Reading book, MailTelling mails, LongConsumer progress) {
 
     private static final List<String> HEAD = List.of("number", "kind", "date", "due", "customer", "store",
             "purchaseOrder", "currency", "net", "tax", "gross", "corrects", "replaces", "visit", "agreement",
@@ -177,7 +182,7 @@ public record Export(Reading book, LongConsumer progress) {
     }
 
     private WholeBook.Issued issued(IssuedPaper paper) {
-        return new WholeBook.Issued(PaperSheet.of(book, paper).data(),
+        return new WholeBook.Issued(PaperSheet.of(book, paper, mails).data(),
                 TreeJson.branch(book.papers().data(paper.number()).orElseThrow(), paper.number()));
     }
 }

@@ -1,7 +1,6 @@
 package icequill.office.writing;
 
 import icequill.files.form.MailSettings;
-import icequill.ledger.Reading;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.CustomerEntry;
 import icequill.ledger.entries.LifeStep;
@@ -15,6 +14,7 @@ import icequill.shop.life.MailLife;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -32,19 +32,20 @@ public final class MailDesk {
     /** Writes the mail of a paper that was just issued for a customer, where he wants such papers at once. */
     void atOnce(Transaction open, IssuedPaper paper, CustomerEntry customer) {
         if (customer.customer().mail().atOnce().contains(purpose(paper.series().kind()))) {
-            open.lifeSteps().add(first(open, new MailMatter.Numbered(paper.number(), MailMatter.Occasion.ISSUED),
-                    customer.id(), paper.origin().site(), paper.seal()));
+            open.lifeSteps().add(first(MailLife.idAfter(paper.number(), List.of()),
+                    new MailMatter.Numbered(paper.number(), MailMatter.Occasion.ISSUED), customer.id(),
+                    paper.origin().site(), paper.seal()));
         }
     }
 
     /**
      * The first step of a mail, which is stored nowhere yet.
      *
+     * @param id of the mail
      * @param customer by id
      * @param mark a hash of what it brings, of which its message's id is made: the same from then on
      */
-    public LifeStep first(Reading open, MailMatter matter, String customer, Optional<String> site, String mark) {
-        String id = MailLife.nextId(open, matter.name());
+    public LifeStep first(String id, MailMatter matter, String customer, Optional<String> site, String mark) {
         String message = id.toLowerCase(Locale.ROOT) + "." + mark.substring(0, MARK) + "@" + domain();
         return MailLife.written(id, matter, customer, site, message, now(), today());
     }

@@ -49,11 +49,16 @@ public final class PaperWriter {
             if (isFree(name, files)) {
                 return written(files, true);
             }
-            String longer = name + "-" + paper.date() + "-" + paper.language().tag();
+            String longer = longer(name, paper);
             Map<String, byte[]> renamed = new LinkedHashMap<>();
             files.forEach((file, bytes) -> renamed.put(longer + file.substring(name.length()), bytes));
             return written(renamed, isFree(longer, renamed));
         });
+    }
+
+    /** The name of a paper's files where a paper of another kind, date or language lies under its own. */
+    public static String longer(String name, Paper paper) {
+        return name + "-" + paper.date() + "-" + paper.language().tag();
     }
 
     /** The paper, unless it goes out and something on it is still as it came with the program. */

@@ -11,6 +11,7 @@ import icequill.life.mail.MailMatter;
 import icequill.life.mail.MailMatter.Loose;
 import icequill.life.mail.MailMatter.Numbered;
 import icequill.life.mail.MailState;
+import icequill.life.mail.MailTells;
 import icequill.party.Contact;
 import icequill.party.Language;
 import icequill.problem.Code;
@@ -19,12 +20,15 @@ import icequill.problem.Problem;
 import icequill.problem.Validated;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * A mail of the book.
@@ -32,15 +36,17 @@ import java.util.Set;
  * @param id the paper's, and a number
  * @param customer by id
  * @param messageId the same however often it is sent
+ * @param reports by which it is known to have come back, as hashes of their files
  * @param copy what it said when it was last sent or laid down; empty before, and where the customer was forgotten since
  */
 public record MailLife(String id, MailMatter matter, String customer, Optional<String> site, String messageId,
-        MailState state, Optional<MailCopy> copy, List<Noted> history) {
+        MailState state, Set<String> reports, Optional<MailCopy> copy, List<Noted> history) {
 
     private static final String KIND = "MAIL";
     private static final String OF_PAPER = ".m";
     private static final String AT = "at";
     private static final String WHY = "why";
+    private static final String REPORT = "report";
     private static final String NUMBER = "number";
     private static final String MESSAGE = "messageId";
     private static final String OCCASION = "occasion";
@@ -51,13 +57,20 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
     private static final String FACTS = "facts";
     private static final String SENTENCES = "sentences";
     private static final String PRINTED = "printed";
+    private static final String AGREEMENT = "agreement";
+    private static final String VISIT = "visit";
+    private static final String BEGINS = "begins";
+    private static final String ENDS = "ends";
     private static final String TO = "to";
     private static final String SUBJECT = "subject";
     private static final String TEXT = "text";
     private static final String FILES = "files";
-    private static final Set<Event> OVER = Set.of(Event.SENT, Event.WENT_OUT, Event.WITHDRAWN);
+    private static final Set<String> OVER = Set.of(Event.SENT.name(), Event.WENT_OUT.name(), Event.WITHDRAWN.name());
+
+    private static final Set<String> WENT = Set.of(ConstantKey.of(Event.SENT), ConstantKey.of(Event.WENT_OUT));
 
     public MailLife {
+        reports = Set.copyOf(reports);
         history = List.copyOf(history);
     }
 
@@ -94,14 +107,18 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
      * @param isAll those too that went out or were withdrawn
      */
     public static List<MailLife> all(Reading open, boolean isAll) {
-        return open.entries().lastSteps(KIND).entrySet().stream()
-                .filter(last -> isAll || OVER.stream().noneMatch(over -> over.name().equals(last.getValue())))
-                .map(last -> of(open.entries().steps(KIND, last.getKey()))).toList();
+        return (isAll ? open.entries().steps(KIND) : open.entries().unfinished(KIND, OVER)).stream()
+                .collect(Collectors.groupingBy(LifeStep::id, TreeMap::new, Collectors.toList())).values().stream()
+                .map(MailLife::of).toList();
     }
 
-    /** The id of the next mail about a paper. */
-    public static String nextId(Reading open, String number) {
-        return id(number, about(open, number).size() + 1);
+    /**
+     * The id of the next mail about a paper.
+     *
+     * @param before the mails about it
+     */
+    public static String idAfter(String number, List<MailLife> before) {
+        return id(number, before.size() + 1);
     }
 
     private static String id(String number, int count) {
@@ -115,11 +132,31 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
                 messageId, NUMBER, matter.name()));
         said.putAll(switch (matter) {
         case Numbered numbered -> Map.of(OCCASION, numbered.occasion().name());
-        case Loose loose -> Map.of(PURPOSE, loose.purpose().name(), LANGUAGE, loose.language().tag(), HASH,
-                loose.hash());
+        case Loose loose -> said(loose);
         });
         return new LifeStep(KIND, id, 1, Event.WRITTEN.name(), day, site, said,
                 matter instanceof Loose loose ? loose.letter().map(MailLife::kept).orElse(Map.of()) : Map.of());
+    }
+
+    private static Map<String, String> said(Loose loose) {
+        Map<String, String> said = new HashMap<>(Map.of(PURPOSE, loose.purpose().name(), LANGUAGE,
+                loose.language().tag(), HASH, loose.hash()));
+        loose.tells().ifPresent(told -> said.putAll(switch (told) {
+        case MailTells.OfRenewal(String agreement) -> Map.of(AGREEMENT, agreement);
+        case MailTells.OfVisit(String visit, LocalDateTime begins, LocalDateTime ends) ->
+            Map.of(VISIT, visit, BEGINS, begins.toString(), ENDS, ends.toString());
+        }));
+        return said;
+    }
+
+    private static Optional<MailTells> tells(LifeStep step) {
+        return step.text(AGREEMENT).<MailTells>map(MailTells.OfRenewal::new)
+                .or(() -> step.text(VISIT).map(visit -> new MailTells.OfVisit(visit, moment(step, BEGINS),
+                        moment(step, ENDS))));
+    }
+
+    private static LocalDateTime moment(LifeStep step, String key) {
+        return DamagedRow.made(key, () -> LocalDateTime.parse(step.text(key).orElseThrow()));
     }
 
     private static Map<String, String> kept(MailLetter letter) {
@@ -127,6 +164,11 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
                 String.join("\n", letter.facts()), SENTENCES, String.join("\n", letter.sentences())));
         letter.printed().ifPresent(address -> kept.put(PRINTED, address));
         return kept;
+    }
+
+    /** When it went out last, as far as that is known. */
+    public Optional<Instant> wentOut() {
+        return history.reversed().stream().filter(step -> WENT.contains(step.event())).map(Noted::at).findFirst();
     }
 
     /** What happens, as the step after the last. */
@@ -138,12 +180,20 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
         case MailEvent.Postponement later -> step(Event.PUT_OFF, later.at(), later.why(), day);
         case MailEvent.Rejection no -> step(Event.REFUSED, no.at(), no.why(), day);
         case MailEvent.Silence lost -> step(Event.LOST, lost.at(), lost.why(), day);
-        case MailEvent.Bounce back -> step(Event.RETURNED, back.at(), back.why(), day);
+        case MailEvent.Bounce back -> returned(back, day);
         case MailEvent.Finding found ->
             step(found.wentOut() ? Event.WENT_OUT : Event.DID_NOT_GO_OUT, found.at(), "", day);
         case MailEvent.Retry again -> step(Event.RETRIED, again.at(), "", day);
         case MailEvent.Withdrawal gone -> step(Event.WITHDRAWN, gone.at(), gone.reason(), day);
         };
+    }
+
+    private LifeStep returned(MailEvent.Bounce back, LocalDate day) {
+        LifeStep step = step(Event.RETURNED, back.at(), back.why(), day);
+        Map<String, String> said = new HashMap<>(step.said());
+        back.report().ifPresent(hash -> said.put(REPORT, hash));
+        return new LifeStep(step.kind(), step.id(), step.position(), step.event(), step.dated(), step.site(), said,
+                step.personal());
     }
 
     /** The same, with what the mail says. */
@@ -174,6 +224,7 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
                 (before, step) -> MailState.step(before, event(step)));
         return new MailLife(first.id(), matter(first), first.text(LifeStep.CUSTOMER).orElse(""), first.site(),
                 first.text(MESSAGE).orElse(""), state,
+                steps.stream().flatMap(step -> step.text(REPORT).stream()).collect(Collectors.toUnmodifiableSet()),
                 steps.reversed().stream().filter(step -> step.text(TEXT).isPresent()).map(MailLife::copy).findFirst(),
                 steps.stream()
                         .map(step -> new Noted(ConstantKey.of(event(first, step)), at(step), step.text(WHY).orElse("")))
@@ -190,7 +241,7 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
         String name = step.text(NUMBER).orElse("");
         return step.text(HASH).<MailMatter>map(hash -> DamagedRow.made(PURPOSE, () -> new Loose(name,
                 Contact.Purpose.valueOf(step.text(PURPOSE).orElseThrow()),
-                new Language(step.text(LANGUAGE).orElseThrow()), hash,
+                new Language(step.text(LANGUAGE).orElseThrow()), hash, tells(step),
                 step.text(TITLE).map(title -> new MailLetter(title, lines(step, FACTS), lines(step, SENTENCES),
                         step.text(PRINTED))))))
                 .orElseGet(() -> new Numbered(name, DamagedRow.made(OCCASION,
@@ -221,7 +272,7 @@ public record MailLife(String id, MailMatter matter, String customer, Optional<S
         case PUT_OFF -> new MailEvent.Postponement(at, why);
         case REFUSED -> new MailEvent.Rejection(at, why);
         case LOST -> new MailEvent.Silence(at, why);
-        case RETURNED -> new MailEvent.Bounce(at, why);
+        case RETURNED -> new MailEvent.Bounce(at, why, step.text(REPORT));
         case WENT_OUT -> new MailEvent.Finding(at, true);
         case DID_NOT_GO_OUT -> new MailEvent.Finding(at, false);
         case RETRIED -> new MailEvent.Retry(at);

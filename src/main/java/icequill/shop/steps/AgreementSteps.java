@@ -9,6 +9,7 @@ import icequill.ledger.store.DamagedRow;
 import icequill.life.agreement.AgreementEvent;
 import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
+import icequill.life.agreement.AgreementEvent.CameBack;
 import icequill.life.agreement.AgreementEvent.Changed;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
@@ -67,7 +68,7 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private static final String LESS = "less ";
 
     private enum Event {
-        NOTICE, REFUSAL, TOLD, ARRIVED, RENEWED, BEGUN, CHANGED, ORDERED
+        NOTICE, REFUSAL, TOLD, ARRIVED, CAME_BACK, RENEWED, BEGUN, CHANGED, ORDERED
     }
 
     public AgreementSteps {
@@ -156,6 +157,7 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         case TOLD -> new Told(new SentNotice(step.dated(), constant(step, WAY, NoticeRule.Delivery.class),
                 step.text(PAPER), step.text(TRACKING), Optional.empty(), step.text(WHO)));
         case ARRIVED -> new Arrived(step.dated());
+        case CAME_BACK -> new CameBack(step.dated(), step.text(TRACKING).orElse(""));
         case RENEWED -> new Renewal(step.dated(), step.text(NEXT).orElse(""), step.text(WHO));
         case BEGUN -> new Begun(step.dated(), step.text(BEFORE).orElse(""));
         case CHANGED -> new Changed(step.dated(), day(step, FROM), step.site().orElse(""), ids(step, ADD),
@@ -200,6 +202,8 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
                 refusal.words());
         case Told(SentNotice sent) -> next(Event.TOLD, event, site, said(sent), sent.by(), Optional.empty());
         case Arrived arrived -> next(Event.ARRIVED, event, site, Map.of(), Optional.empty(), Optional.empty());
+        case CameBack back -> next(Event.CAME_BACK, event, site, Map.of(TRACKING, back.tracking()), Optional.empty(),
+                Optional.empty());
         case Renewal renewal ->
             next(Event.RENEWED, event, site, Map.of(NEXT, renewal.next()), renewal.who(), Optional.empty());
         case Begun begun ->

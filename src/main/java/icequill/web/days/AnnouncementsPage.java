@@ -50,13 +50,6 @@ public final class AnnouncementsPage implements Page, FormPage {
                 wrong.isEmpty() ? sheet.problems() : wrong)), sheet.map(AnnouncementSheet::data));
     }
 
-    /** The announcement of a visit, to be printed or saved. */
-    public static Answer file(Asked asked) {
-        String visit = asked.part(VISIT);
-        return Answer.of(AnnouncementOffice.of(asked.book()).pdf(visit, asked.reader().today()),
-                pdf -> new Answer.Sent(pdf, "announcement-" + visit + ".pdf"));
-    }
-
     @Override
     public Validated<String> done(Asked asked) {
         Problems problems = new Problems();

@@ -13,6 +13,7 @@ import icequill.web.page.FormPage;
 import icequill.web.page.Page;
 import icequill.web.page.TypedFields;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicLong;
 
@@ -25,8 +26,12 @@ public final class MailsPage implements Page, FormPage {
         this.runs = runs;
     }
 
-    /** What its page shows. */
-    public record Shown(MailList list, boolean isAll, TypedFields typed) {}
+    /**
+     * What its page shows.
+     *
+     * @param customer whose mails they are, by id; empty for those of all
+     */
+    public record Shown(MailList list, boolean isAll, Optional<String> customer, TypedFields typed) {}
 
     @Override
     public Answer answer(Asked asked) {
@@ -54,7 +59,8 @@ public final class MailsPage implements Page, FormPage {
 
     private static Answer page(Asked asked, TypedFields typed) {
         boolean all = asked.text("all").isPresent();
-        return Answer.of(MailOffice.of(asked.book()).mails(all),
-                list -> new Answer.Shown("mails", new Shown(list, all, typed), list));
+        Optional<String> customer = asked.text("customer");
+        return Answer.of(MailOffice.of(asked.book()).mails(all, customer),
+                list -> new Answer.Shown("mails", new Shown(list, all, customer, typed), list));
     }
 }

@@ -49,7 +49,7 @@ class MailStateTest {
     private static final Returned RETURNED = new Returned(NINE, "5.1.1");
     private static final Withdrawn WITHDRAWN = new Withdrawn(NINE, "on paper");
     private static final Attempt TRY = new Attempt(TEN);
-    private static final Bounce BOUNCE = new Bounce(TEN, "5.1.1");
+    private static final Bounce BOUNCE = new Bounce(TEN, "5.1.1", Optional.empty());
     private static final Retry AGAIN = new Retry(TEN);
     private static final Withdrawal WITHDRAW = new Withdrawal(TEN, "on paper");
     private static final Finding WENT_OUT = new Finding(TEN, true);

@@ -1,4 +1,4 @@
-package icequill.office.mail;
+package icequill.office.letters;
 
 import icequill.life.mail.MailCopy;
 import icequill.mail.Enclosure;
@@ -13,7 +13,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 
 /** A mail as it goes out, and what of it is kept. */
-record WrittenMail(MailMessage message, MailCopy copy) {
+public record WrittenMail(MailMessage message, MailCopy copy) {
 
     /**
      * What goes along with the text.
@@ -21,10 +21,10 @@ record WrittenMail(MailMessage message, MailCopy copy) {
      * @param standing titles of papers of the shop that are among the files
      * @param bill whether the paper asks for money
      */
-    record Along(List<Enclosure> files, List<String> standing, boolean bill) {}
+    public record Along(List<Enclosure> files, List<String> standing, boolean bill) {}
 
     /** A mail in the words of its paper, or what is wrong with them. */
-    static Validated<WrittenMail> of(MailLife mail, MailText text, MailParties parties, Along along,
+    public static Validated<WrittenMail> of(MailLife mail, MailText text, MailParties parties, Along along,
             ZonedDateTime now) {
         List<String> names = parties.to().stream().flatMap(address -> address.name().stream()).toList();
         return MailContent.of(text.words().formats().language(), text.subject(),

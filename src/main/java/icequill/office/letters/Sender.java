@@ -1,4 +1,4 @@
-package icequill.office.mail;
+package icequill.office.letters;
 
 import icequill.files.form.MailSettings;
 import icequill.mail.MailAddress;
@@ -7,14 +7,14 @@ import icequill.problem.Place;
 import icequill.problem.Validated;
 
 /** Whom a shop's mails come from. */
-final class Sender {
+public final class Sender {
 
     private static final Place FROM = new Place("shop.yaml", 0, "mail.from");
 
     private Sender() {
     }
 
-    static Validated<MailAddress> of(MailSettings settings, Shop shop) {
+    public static Validated<MailAddress> of(MailSettings settings, Shop shop) {
         return MailAddress.read(settings.from().orElse(shop.email()), FROM)
                 .then(address -> address.named(shop.name(), FROM));
     }

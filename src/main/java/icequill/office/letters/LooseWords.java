@@ -1,6 +1,5 @@
-package icequill.office.writing;
+package icequill.office.letters;
 
-import icequill.answer.WrittenPaper;
 import icequill.document.Paper;
 import icequill.document.Reminder;
 import icequill.document.RenewalNotice;
@@ -8,74 +7,24 @@ import icequill.document.ServiceAgreement;
 import icequill.document.Statement;
 import icequill.document.VisitAnnouncement;
 import icequill.document.VisitRecord;
-import icequill.ledger.entries.LifeStep;
-import icequill.ledger.entries.MailFile;
 import icequill.life.mail.MailLetter;
-import icequill.life.mail.MailMatter;
-import icequill.party.Contact;
-import icequill.party.Site;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.render.words.Sentences;
-import icequill.shop.ShopBook;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Writes mails about papers that bear no number: what lies in papers/ goes along, and is kept in the book from then on. */
-public record LooseMails(ShopBook book) {
+/** What mails say of papers that bear no number. */
+final class LooseWords {
 
-    private static final String PDF = "application/pdf";
-
-    /** Writes a mail about a paper that was just printed for a site. */
-    public Validated<WrittenPaper> about(WrittenPaper written, Paper paper, Site site) {
-        return site.accounts().stream().findFirst().map(customer -> about(written, paper, customer,
-                Optional.of(site.id()))).orElseGet(
-                        () -> Validated.invalid(new Problem(Code.MISSING, Place.NOWHERE,
-                                "nobody of the book stands behind the paper", "a paper for a customer of the book")));
+    private LooseWords() {
     }
 
-    /**
-     * Writes a mail about a paper that was just printed.
-     *
-     * @param customer by id
-     * @param site by id; empty where it is about all of a customer's
-     */
-    public Validated<WrittenPaper> about(WrittenPaper written, Paper paper, String customer, Optional<String> site) {
-        return letter(paper).then(letter -> file(written).then(file -> book.write(open -> {
-            LifeStep step = new MailDesk(book).first(open, new MailMatter.Loose(written.name(), purpose(paper),
-                    paper.language(), file.hash(), Optional.of(letter)), customer, site, file.hash());
-            open.lifeSteps().add(step);
-            open.mailFiles().keep(step.id(), file);
-            return Validated.valid(written.by(step.id()));
-        })));
-    }
-
-    private static Validated<MailFile> file(WrittenPaper written) {
-        try {
-            return Validated.valid(MailFile.of(written.name() + ".pdf", PDF,
-                    Files.readAllBytes(written.files().getFirst())));
-        } catch (IOException unreadable) {
-            return Validated.invalid(new Problem(Code.UNREADABLE,
-                    Place.ofFile(written.files().getFirst().toString()), "the paper cannot be read", "it once more"));
-        }
-    }
-
-    private static Contact.Purpose purpose(Paper paper) {
-        return switch (paper) {
-        case VisitRecord record -> Contact.Purpose.VISITS;
-        case VisitAnnouncement visit -> Contact.Purpose.VISITS;
-        case ServiceAgreement agreement -> Contact.Purpose.RENEWALS;
-        case RenewalNotice notice -> Contact.Purpose.RENEWALS;
-        default -> Contact.Purpose.BILLS;
-        };
-    }
-
-    private static Validated<MailLetter> letter(Paper paper) {
+    /** That of a paper; a problem for one that is not mailed. */
+    static Validated<MailLetter> of(Paper paper) {
         Sentences words = Sentences.of(paper.language(), paper.shop().address().country());
         String day = words.formats().day(paper.date());
         return switch (paper) {

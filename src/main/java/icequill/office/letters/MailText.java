@@ -1,4 +1,4 @@
-package icequill.office.mail;
+package icequill.office.letters;
 
 import icequill.document.Bill;
 import icequill.document.CreditNote;
@@ -31,11 +31,11 @@ import java.util.stream.Stream;
  * @param facts by which the customer's office files it: order, store
  * @param sentences about it
  */
-record MailText(Shop shop, Sentences words, String title, List<String> facts, List<String> sentences) {
+public record MailText(Shop shop, Sentences words, String title, List<String> facts, List<String> sentences) {
 
     private static final String PARAGRAPH = "\n\n";
 
-    MailText {
+    public MailText {
         facts = List.copyOf(facts);
         sentences = List.copyOf(sentences);
     }
@@ -47,7 +47,7 @@ record MailText(Shop shop, Sentences words, String title, List<String> facts, Li
     }
 
     /** That of a paper; a problem for one that the book does not issue. */
-    static Validated<MailText> of(Paper paper, Occasion occasion) {
+    public static Validated<MailText> of(Paper paper, Occasion occasion) {
         Sentences words = Sentences.of(paper.language(), paper.shop().address().country());
         String day = words.formats().day(paper.date());
         return switch (paper) {

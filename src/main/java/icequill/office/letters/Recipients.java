@@ -1,4 +1,4 @@
-package icequill.office.mail;
+package icequill.office.letters;
 
 import icequill.mail.MailAddress;
 import icequill.party.Contact;
@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Who gets a paper by mail. */
-final class Recipients {
+public final class Recipients {
 
     private Recipients() {
     }
@@ -24,7 +24,7 @@ final class Recipients {
      * @param customer by id
      * @param printed the address on the paper
      */
-    static Validated<List<MailAddress>> of(String customer, Contacts contacts, Contact.Purpose purpose,
+    public static Validated<List<MailAddress>> of(String customer, Contacts contacts, Contact.Purpose purpose,
             Optional<String> printed) {
         List<Contact> people = contacts.people().stream()
                 .filter(contact -> contact.purposes().contains(purpose) && contact.email().isPresent()).toList();
