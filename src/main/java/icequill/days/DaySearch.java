@@ -86,17 +86,18 @@ final class DaySearch {
 
     /** The cheapest first. */
     private List<Choice> choices(Wanted visit) {
+        Stop stop = visit.stop();
         return IntStream.range(0, days.size()).filter(day -> visit.isOn(days.get(day).day())).boxed()
                 .flatMap(day -> IntStream.range(0, people.size())
                         .mapToObj(person -> new PersonDay(day, person)))
-                .flatMap(at -> choices(visit, at)).sorted(Comparator.comparingInt(Choice::cost)).toList();
+                .flatMap(at -> choices(visit, stop, at)).sorted(Comparator.comparingInt(Choice::cost)).toList();
     }
 
-    private Stream<Choice> choices(Wanted visit, PersonDay at) {
+    private Stream<Choice> choices(Wanted visit, Stop stop, PersonDay at) {
         Tour tour = tours.getOrDefault(at, new Tour(0, 0, List.of()));
         int cost = visit.cost(days.get(at.day()).day(), people.get(at.person())) - tour.driving();
-        return IntStream.rangeClosed(0, tour.stops().size()).mapToObj(place -> tour.with(visit.stop(), place))
-                .filter(more -> more.begins().isPresent()).map(more -> new Choice(at, more, cost + more.driving()));
+        return IntStream.rangeClosed(0, tour.stops().size()).mapToObj(place -> tour.with(stop, place))
+                .filter(Tour::isKept).map(more -> new Choice(at, more, cost + more.driving()));
     }
 
     /** Moves one visit to where it costs less, or places one that was left out; false where none can be moved. */
@@ -118,9 +119,10 @@ final class DaySearch {
     }
 
     private Optional<PersonDay> at(Wanted visit) {
+        String key = visit.due().key();
         return tours.entrySet().stream()
                 .filter(entry -> entry.getValue().stops().stream()
-                        .anyMatch(stop -> stop.name().equals(visit.due().key())))
+                        .anyMatch(stop -> stop.name().equals(key)))
                 .map(Map.Entry::getKey).findFirst();
     }
 

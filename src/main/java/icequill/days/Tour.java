@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 
 /**
@@ -27,7 +28,7 @@ record Tour(int from, int until, List<Stop> stops) {
     /** The same with one more stop, where it begins first; empty where it cannot be kept anywhere. */
     Optional<Tour> with(Stop stop) {
         return IntStream.rangeClosed(0, stops.size()).mapToObj(place -> with(stop, place))
-                .filter(more -> more.begins().isPresent())
+                .filter(Tour::isKept)
                 .min(Comparator.comparing(more -> more.begin(stop.name()).orElseThrow()));
     }
 
@@ -39,8 +40,10 @@ record Tour(int from, int until, List<Stop> stops) {
 
     /** The same with one more stop at a place in the order, from 0. */
     Tour with(Stop stop, int place) {
-        List<Stop> more = new ArrayList<>(stops);
-        more.add(place, stop);
+        List<Stop> more = new ArrayList<>(stops.size() + 1);
+        more.addAll(stops.subList(0, place));
+        more.add(stop);
+        more.addAll(stops.subList(place, stops.size()));
         return new Tour(from, until, more);
     }
 
@@ -61,19 +64,28 @@ record Tour(int from, int until, List<Stop> stops) {
 
     /** When each stop begins, in minutes since midnight; empty where one of them cannot be kept, or the day is too short. */
     Optional<List<Integer>> begins() {
-        List<Integer> begins = new ArrayList<>();
+        List<Integer> begins = new ArrayList<>(stops.size());
+        return isKept(begins::add) ? Optional.of(begins) : Optional.empty();
+    }
+
+    boolean isKept() {
+        return isKept(begin -> {
+        });
+    }
+
+    private boolean isKept(IntConsumer begins) {
         int free = from;
         for (int i = 0; i < stops.size(); i++) {
             Stop stop = stops.get(i);
             int there = free + (i == 0 ? stop.road().minutes() : stops.get(i - 1).road().to(stop.road()));
             int begin = Math.max(there, stop.from());
             if ((stop.isFixed() && begin > stop.from()) || begin + stop.minutes() > stop.until()) {
-                return Optional.empty();
+                return false;
             }
-            begins.add(begin);
+            begins.accept(begin);
             free = begin + stop.minutes();
         }
         int back = stops.isEmpty() ? free : free + stops.getLast().road().minutes();
-        return back > until ? Optional.empty() : Optional.of(begins);
+        return back <= until;
     }
 }

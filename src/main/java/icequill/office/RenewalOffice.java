@@ -81,20 +81,20 @@ public final class RenewalOffice {
         Optional<NoticeRules> rules = shop.notices();
         Optional<Rates> rates = shop.schedule().flatMap(schedule -> problems.take(schedule.asOf(from)));
         problems.addAll(shop.problems());
-        return problems.or(() -> rules.orElseThrow()).then(known -> book.read(open -> {
+        return problems.or(() -> rules.orElseThrow()).then(known -> book.looking(held -> held.read(open -> {
             Telling telling = new Telling(known, rates.orElseThrow().labor().week()::isWorkday,
                     Sentences.of(language.orElse(shop.shop().orElseThrow().language()),
                             shop.shop().orElseThrow().address().country()));
-            return Validated.valid(list(open, open.entries().agreements().stream()
+            return Validated.valid(list(held, open, open.entries().agreements().stream()
                     .filter(entry -> !entry.isForgotten()).filter(which).toList(), telling, from, until));
-        }));
+        })));
     }
 
     /** By what renewals are told. */
     private record Telling(NoticeRules rules, Predicate<LocalDate> workday, Sentences sentences) {}
 
-    private RenewalList list(Reading open, List<AgreementEntry> entries, Telling telling, LocalDate from,
-            LocalDate until) {
+    private static RenewalList list(ShopBook book, Reading open, List<AgreementEntry> entries, Telling telling,
+            LocalDate from, LocalDate until) {
         Problems unread = new Problems();
         List<Row> rows = entries.stream().flatMap(entry -> {
             ShopFolder shop = BookForms.shop(book);

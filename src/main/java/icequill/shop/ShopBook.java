@@ -168,6 +168,13 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
                 : made(book -> work.apply(holding(book)));
     }
 
+    /** Looks at the book many times in a row without opening it for each; that there is none is a problem. */
+    public <T> Validated<T> looking(Function<ShopBook, Validated<T>> work) {
+        return held.isPresent() || open.isPresent()
+                ? work.apply(this)
+                : look(book -> work.apply(holding(book)));
+    }
+
     private <T> Validated<T> made(Function<Book, Validated<T>> work) {
         return inShop().then(place -> Opening.open(place, clock, author())).then(book -> closing(book, work));
     }

@@ -72,14 +72,14 @@ public final class AgreementLifeOffice {
      * @param all whether those that are over are listed too
      */
     public Validated<AgreementList> list(String text, boolean all) {
-        return sentences().then(sentences -> {
-            Map<String, Todo> renewals = RenewalOffice.of(book, language).upcoming(today, LocalDate.MAX).found()
+        return sentences().then(sentences -> book.looking(held -> {
+            Map<String, Todo> renewals = RenewalOffice.of(held, language).upcoming(today, LocalDate.MAX).found()
                     .stream()
                     .flatMap(list -> list.renewals().stream())
                     .collect(Collectors.toMap(RenewalList.Row::agreement, RenewalList.Row::next));
-            return book.read(open -> Validated
-                    .valid(new AgreementListing(book, sentences, today, renewals).of(open).with(text, all)));
-        });
+            return held.read(open -> Validated
+                    .valid(new AgreementListing(held, sentences, today, renewals).of(open).with(text, all)));
+        }));
     }
 
     /** Ends one by notice, or tries what that comes to: nothing is stored then. */

@@ -52,12 +52,13 @@ public final class InstallmentBilling {
 
     /** What is due up to a day. */
     public Validated<DueInstallments> due(LocalDate until) {
-        return book.read(open -> Validated.valid(
+        return book.looking(held -> held.read(open -> Validated.valid(
                 open.entries().agreements().stream().filter(entry -> !entry.isForgotten()).toList())).map(all -> {
                     Problems problems = new Problems();
-                    List<Found> found = all.stream().flatMap(entry -> found(entry, until, problems).stream()).toList();
+                    List<Found> found = all.stream().flatMap(entry -> found(held, entry, until, problems).stream())
+                            .toList();
                     return new DueInstallments(until, sorted(found, true), sorted(found, false), problems.list());
-                });
+                }));
     }
 
     /**
@@ -73,7 +74,7 @@ public final class InstallmentBilling {
                 .toList();
     }
 
-    private List<Found> found(AgreementEntry entry, LocalDate until, Problems problems) {
+    private static List<Found> found(ShopBook book, AgreementEntry entry, LocalDate until, Problems problems) {
         Validated<WholeAgreement> read = new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of)
                 .of(new FormName.InBook(entry.id()), until);
         read.problems().stream().map(problem -> of(entry.number(), problem)).forEach(problems::add);
@@ -110,9 +111,17 @@ public final class InstallmentBilling {
      * @param along is told what came of each, and says whether to go on
      */
     public IssuedPapers each(List<One> due, IssueOptions wish, Predicate<Validated<BookedPaper>> along) {
+        return switch (book.looking(held -> Validated.valid(each(IssueOffice.of(held), due, wish, along)))) {
+        case Validated.Valid<IssuedPapers>(IssuedPapers issued) -> issued;
+        case Validated.Invalid<IssuedPapers>(List<Problem> problems) ->
+            new IssuedPapers(List.of(), wish.booking().isTrial(), problems);
+        };
+    }
+
+    private static IssuedPapers each(IssueOffice office, List<One> due, IssueOptions wish,
+            Predicate<Validated<BookedPaper>> along) {
         Problems problems = new Problems();
         List<BookedPaper> issued = new ArrayList<>();
-        IssueOffice office = IssueOffice.of(book);
         for (One one : due) {
             Validated<BookedPaper> paper = office.installment(new FormName.InBook(one.id()), one.number(),
                     wish.booking().isTrial() ? tried(wish) : wish);
