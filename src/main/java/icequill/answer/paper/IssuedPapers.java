@@ -3,6 +3,7 @@ package icequill.answer.paper;
 import icequill.answer.BookedPaper;
 import icequill.files.answer.Sheet;
 import icequill.problem.Problem;
+import icequill.problem.Validated;
 import java.util.List;
 
 /**
@@ -16,6 +17,11 @@ public record IssuedPapers(List<BookedPaper> papers, boolean dryRun, List<Proble
     public IssuedPapers {
         papers = List.copyOf(papers);
         problems = List.copyOf(problems);
+    }
+
+    /** Those of a run, or why there was none. */
+    public static IssuedPapers of(Validated<IssuedPapers> run, boolean dryRun) {
+        return run.found().orElseGet(() -> new IssuedPapers(List.of(), dryRun, run.problems()));
     }
 
     /** What issuing did. */

@@ -111,11 +111,9 @@ public final class InstallmentBilling {
      * @param along is told what came of each, and says whether to go on
      */
     public IssuedPapers each(List<One> due, IssueOptions wish, Predicate<Validated<BookedPaper>> along) {
-        return switch (book.looking(held -> Validated.valid(each(IssueOffice.of(held), due, wish, along)))) {
-        case Validated.Valid<IssuedPapers>(IssuedPapers issued) -> issued;
-        case Validated.Invalid<IssuedPapers>(List<Problem> problems) ->
-            new IssuedPapers(List.of(), wish.booking().isTrial(), problems);
-        };
+        return IssuedPapers.of(
+                book.looking(held -> Validated.valid(each(IssueOffice.of(held), due, wish, along))),
+                wish.booking().isTrial());
     }
 
     private static IssuedPapers each(IssueOffice office, List<One> due, IssueOptions wish,

@@ -61,6 +61,14 @@ public final class VisitBilling {
      * @param along is told what came of each, and says whether to go on
      */
     public IssuedPapers each(List<FormName> visits, IssueOptions wish, Predicate<Validated<BookedPaper>> along) {
+        return book.exists()
+                ? IssuedPapers.of(book.looking(held -> Validated.valid(of(held).inTurn(visits, wish, along))),
+                        wish.booking().isTrial())
+                : inTurn(visits, wish, along);
+    }
+
+    private IssuedPapers inTurn(List<FormName> visits, IssueOptions wish,
+            Predicate<Validated<BookedPaper>> along) {
         Problems problems = new Problems();
         List<BookedPaper> issued = new ArrayList<>();
         for (FormName visit : visits) {
