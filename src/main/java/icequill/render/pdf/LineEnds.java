@@ -2,8 +2,10 @@ package icequill.render.pdf;
 
 import icequill.render.words.DateForms;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.xhtmlrenderer.css.style.CalculatedStyle;
@@ -24,6 +26,8 @@ final class LineEnds implements LineBreakingStrategy {
     private static final String TIME = "\\d{1,2}:\\d{2}(?:[ \u00a0][AaPp]\\.?[ \u00a0]?[Mm]\\.?)?";
 
     private final Pattern whole;
+    /** The renderer asks for the same text for its least width, its most and its lines. */
+    private final Map<String, List<Integer>> found = new HashMap<>();
 
     /** @param dates how the paper writes a day */
     LineEnds(DateForms dates) {
@@ -32,13 +36,16 @@ final class LineEnds implements LineBreakingStrategy {
 
     @Override
     public BreakPointsProvider getBreakPointsProvider(String text, String language, CalculatedStyle style) {
-        Iterator<BreakPoint> ends = of(text).stream().map(BreakPoint::new).iterator();
+        Iterator<BreakPoint> ends = found.computeIfAbsent(text, this::of).stream().map(BreakPoint::new).iterator();
         return () -> ends.hasNext() ? ends.next() : BreakPoint.getDonePoint();
     }
 
     /** The places after which a text may go on in the next line. */
     List<Integer> of(String text) {
-        List<MatchResult> kept = whole.matcher(text).results().toList();
+        // All that is kept whole holds a digit.
+        List<MatchResult> kept = text.chars().anyMatch(Character::isDigit)
+                ? whole.matcher(text).results().toList()
+                : List.of();
         UrlAwareLineBreakIterator words = new UrlAwareLineBreakIterator(text);
         List<Integer> ends = new ArrayList<>();
         for (int end = words.next(); end != UrlAwareLineBreakIterator.DONE; end = words.next()) {

@@ -71,6 +71,7 @@ public final class PdfSetter {
         ITextRenderer renderer = new ITextRenderer(ITextRenderer.DEFAULT_DOTS_PER_POINT,
                 ITextRenderer.DEFAULT_DOTS_PER_PIXEL, device, images, Fonts.resolver(families), drawings,
                 new ShapedWidths());
+        renderer.getSharedContext().setCss(new KnownStyles(images));
         renderer.getSharedContext().setLineBreakingStrategy(new LineEnds(new DateForms(Words.of(paper.language()))));
         renderer.setDocument(document, null, new OwnLinks());
         // Dictionaries packed into streams could not be given fixed ids; contents and fonts are packed all the same.
