@@ -1,6 +1,5 @@
 package icequill.days;
 
-import icequill.days.ProposedDays.Placed;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

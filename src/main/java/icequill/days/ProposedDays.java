@@ -3,7 +3,6 @@ package icequill.days;
 import icequill.explain.Fact;
 import icequill.explain.Phrase;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,39 +19,6 @@ import java.util.stream.Collectors;
  * @param isBest whether it is known that no better way exists, by the weights that are used
  */
 public record ProposedDays(List<Placed> placed, List<Left> left, int driving, boolean isBest) {
-
-    private static final int HOUR = 60;
-
-    /**
-     * A visit with its day.
-     *
-     * @param begin minutes since midnight, the same for all who go
-     * @param going one for each of the crew that was planned
-     */
-    public record Placed(Wanted visit, LocalDate day, int begin, List<Going> going, List<Phrase> reasons) {
-
-        public Placed {
-            going = List.copyOf(going);
-            reasons = List.copyOf(reasons);
-        }
-
-        public LocalTime from() {
-            return time(begin);
-        }
-
-        /** When the last of them leaves. */
-        public LocalTime until() {
-            return time(begin + visit.minutes());
-        }
-
-        private static LocalTime time(int minutes) {
-            return LocalTime.of(minutes / HOUR, minutes % HOUR);
-        }
-
-        private Placed because(Tour tour) {
-            return new Placed(visit, day, begin, going, ProposedDays.reasons(this, tour));
-        }
-    }
 
     /** A visit without one, and why. */
     public record Left(DueVisit due, Phrase why) {}
@@ -81,7 +47,7 @@ public record ProposedDays(List<Placed> placed, List<Left> left, int driving, bo
             placed.addAll(alone(alone, tour, day.day(), person));
             crews.placed().stream()
                     .filter(one -> one.day().equals(day.day()) && one.going().getFirst().person().equals(person))
-                    .map(one -> one.because(tour)).forEach(placed::add);
+                    .map(one -> because(one, tour)).forEach(placed::add);
         });
         List<String> keys = placed.stream().map(one -> one.visit().due().key()).toList();
         return new ProposedDays(
@@ -100,10 +66,14 @@ public record ProposedDays(List<Placed> placed, List<Left> left, int driving, bo
     private static List<Placed> alone(List<Wanted> visits, Tour tour, LocalDate day, Person person) {
         return visits.stream()
                 .flatMap(visit -> tour.begin(visit.due().key())
-                        .map(begin -> new Placed(visit, day, begin, List.of(new Going(person, visit.minutes())),
-                                List.of()).because(tour))
+                        .map(begin -> because(new Placed(visit, day, begin,
+                                List.of(new Going(person, visit.minutes())), List.of()), tour))
                         .stream())
                 .toList();
+    }
+
+    private static Placed because(Placed placed, Tour tour) {
+        return placed.because(reasons(placed, tour));
     }
 
     private static List<Phrase> reasons(Placed placed, Tour tour) {

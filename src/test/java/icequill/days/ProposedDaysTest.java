@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.RatesFixture;
 import icequill.agreement.PlannedVisit;
-import icequill.days.ProposedDays.Placed;
 import icequill.explain.Phrase;
 import icequill.party.AccessHours;
 import icequill.party.Site;
