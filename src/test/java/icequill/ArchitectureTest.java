@@ -302,7 +302,7 @@ class ArchitectureTest {
         room(arrows, "web.call",
                 "web.page office.call office.care office.register answer.call answer.register explain");
         room(arrows, "web.agreement",
-                "web.page office office.agreement answer.agreement answer.register life.agreement agreement explain");
+                "office.register web.page office office.agreement answer.agreement answer.register life.agreement agreement explain");
         // render.view, because ways of care are drawn as on their papers; files.yaml, because it knows the languages there are words for
         room(arrows, "web.offer", "web.page office.quoting office.care office.billing office.register answer.quote"
                 + " answer.job life.quote life.job agreement document"

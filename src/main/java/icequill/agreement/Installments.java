@@ -8,6 +8,7 @@ import icequill.money.Amounts;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.Month;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -29,25 +30,64 @@ public final class Installments {
      * @param season months in which the site is open; empty for all. Where none of the days falls into them, all is due on the first
      */
     public static List<Installment> of(Term term, MonetaryAmount price, Billing billing, Set<Month> season) {
-        List<LocalDate> days = new ArrayList<>();
-        List<BigDecimal> months = new ArrayList<>();
+        List<Stretch> stretches = stretches(term, billing, season);
+        List<BigDecimal> months = stretches.stream().map(stretch -> BigDecimal.valueOf(stretch.months())).toList();
+        return IntStream.range(0, stretches.size())
+                .mapToObj(i -> share(price, months, i, i + 1, stretches.get(i).begins())).toList();
+    }
+
+    /**
+     * What a payment is for.
+     *
+     * @param ends the first day after it
+     * @param months of it
+     */
+    private record Stretch(LocalDate begins, LocalDate ends, int months) {
+
+        long days() {
+            return ChronoUnit.DAYS.between(begins, ends);
+        }
+    }
+
+    private static List<Stretch> stretches(Term term, Billing billing, Set<Month> season) {
+        List<Stretch> all = new ArrayList<>();
         for (int begun = 0; begun < term.months(); begun += billing.months()) {
             LocalDate day = term.start().plusMonths(begun);
             if (billing != Billing.OPEN_MONTHS || season.isEmpty() || season.contains(day.getMonth())) {
-                days.add(day);
                 // The last stretch may be cut short by the end of the term, and its payment with it.
-                months.add(BigDecimal.valueOf(Math.min(billing.months(), term.months() - begun)));
+                int months = Math.min(billing.months(), term.months() - begun);
+                all.add(new Stretch(day, term.start().plusMonths((long) begun + months), months));
             }
         }
-        if (days.isEmpty()) {
-            days.add(term.start());
-            months.add(BigDecimal.ONE);
+        return all.isEmpty() ? List.of(new Stretch(term.start(), term.renewal(), 1)) : all;
+    }
+
+    /**
+     * Payments of the rest of a term that a new owner takes over: on his first day for what is left of the stretch that is running then, by
+     * days, then on the days of the term, each in proportion to what it is for.
+     */
+    public static List<Installment> rest(RestOfTerm rest, Term term, Billing billing, Set<Month> season) {
+        List<Stretch> stretches = stretches(term, billing, season).stream()
+                .filter(stretch -> stretch.ends().isAfter(rest.from())).toList();
+        if (stretches.isEmpty()) {
+            return List.of(share(rest.price(), List.of(BigDecimal.ONE), 0, 1, rest.from()));
         }
-        List<Installment> all = new ArrayList<>();
-        for (int i = 0; i < days.size(); i++) {
-            all.add(share(price, months, i, i + 1, days.get(i)));
-        }
-        return List.copyOf(all);
+        Stretch running = stretches.getFirst();
+        long days = running.days();
+        long left = Math.min(days, ChronoUnit.DAYS.between(rest.from(), running.ends()));
+        List<BigDecimal> weights = stretches.stream().map(stretch -> BigDecimal
+                .valueOf(stretch.months() * (stretch.equals(running) ? left : days))).toList();
+        return IntStream.range(0, stretches.size()).mapToObj(i -> {
+            LocalDate begins = stretches.get(i).begins();
+            Installment payment = share(rest.price(), weights, i, i + 1,
+                    begins.isBefore(rest.from()) ? rest.from() : begins);
+            return i > 0 || left == days
+                    ? payment
+                    : new Installment(1, payment.due(), payment.amount(),
+                            payment.how().because(Phrase.of("reason.rest-of-stretch", new Fact.Day(begins),
+                                    new Fact.Day(running.ends().minusDays(1)), Fact.number(left, "day"),
+                                    Fact.number(days, "day"))));
+        }).toList();
     }
 
     /**

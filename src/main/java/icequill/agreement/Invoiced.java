@@ -1,6 +1,8 @@
 package icequill.agreement;
 
+import java.time.LocalDate;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
 
@@ -8,19 +10,25 @@ import javax.money.MonetaryAmount;
  * Which of an agreement's payments were invoiced, and for how much.
  *
  * @param nets before tax, by the number of the payment
+ * @param done days on which visits of its calendar were done; none where that bears on no payment
  */
-public record Invoiced(Map<Integer, MonetaryAmount> nets) {
+public record Invoiced(Map<Integer, MonetaryAmount> nets, Set<LocalDate> done) {
 
     public static final Invoiced NOTHING = new Invoiced(Map.of());
 
     public Invoiced {
         nets = Map.copyOf(nets);
+        done = Set.copyOf(done);
+    }
+
+    public Invoiced(Map<Integer, MonetaryAmount> nets) {
+        this(nets, Set.of());
     }
 
     /** Without months after the term: changes are carried by the payments of the term. */
     Invoiced withinTerm() {
         return new Invoiced(nets.entrySet().stream().filter(entry -> entry.getKey() < MonthByMonth.FIRST)
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)));
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)), done);
     }
 
     boolean has(Installment payment) {

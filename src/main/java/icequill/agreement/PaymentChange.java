@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
@@ -147,27 +148,34 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
     }
 
     /**
-     * How the payments stand where the agreement ends early: none after the last day asks for anything, and one that is still to be billed
-     * asks for so much less as goes back of it.
+     * How the payments stand where the agreement ends early: one that is still to be billed asks for so much less as goes back of it, or for
+     * nothing where it is not owed any more; none falls due after the last day.
      *
      * @param back of payments by the last day
+     * @param isOwed of a payment as it was before the end
      */
-    public PaymentChange ended(LocalDate lastDay, Back back, Invoiced all) {
+    public PaymentChange ended(LocalDate lastDay, Back back, Invoiced all, Predicate<Installment> isOwed) {
         Invoiced invoiced = all.withinTerm();
         List<Installment> left = asInvoiced(payments, invoiced, lastDay).stream()
-                .map(payment -> invoiced.has(payment) ? payment : ending(payment, lastDay, back)).toList();
+                .map(payment -> invoiced.has(payment)
+                        ? payment
+                        : ending(payment, lastDay, isOwed.test(payment) ? back.of(payment) : payment.amount()))
+                .toList();
         return new PaymentChange(left,
                 back.credited().stream().filter(part -> invoiced.nets().containsKey(part.payment())).toList(),
                 allGivenBack());
     }
 
-    private static Installment ending(Installment payment, LocalDate lastDay, Back back) {
-        MonetaryAmount less = payment.due().isAfter(lastDay) ? payment.amount() : back.of(payment);
-        return less.isZero()
-                ? payment
-                : new Installment(payment.number(), payment.due(), payment.amount().subtract(less),
-                        Explanation.of(Figure.price(payment.amount(), "").minus(Figure.price(less, "")),
-                                Phrase.of("reason.ended-on", new Fact.Day(lastDay))));
+    private static Installment ending(Installment payment, LocalDate lastDay, MonetaryAmount less) {
+        if (less.isZero()) {
+            return payment.due().isAfter(lastDay)
+                    ? new Installment(payment.number(), lastDay, payment.amount(),
+                            payment.how().because(Phrase.of("reason.done-before-end", new Fact.Day(payment.due()))))
+                    : payment;
+        }
+        return new Installment(payment.number(), payment.due(), payment.amount().subtract(less),
+                Explanation.of(Figure.price(payment.amount(), "").minus(Figure.price(less, "")),
+                        Phrase.of("reason.ended-on", new Fact.Day(lastDay))));
     }
 
     private static List<Installment> asInvoiced(List<Installment> before, Invoiced invoiced, LocalDate day) {

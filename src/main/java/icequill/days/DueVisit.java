@@ -34,7 +34,7 @@ public record DueVisit(String agreement, Site site, CalendarVisit work, LocalDat
         LocalDate ahead = until.plusYears(YEARS_AHEAD);
         List<CalendarVisit> calendar = state.visitsUntil(ahead);
         LocalDate ends = state.request().termUntil(ahead).lastDay();
-        LocalDate first = state.request().scope().term().start().minusMonths(1);
+        LocalDate first = state.request().firstVisitDay();
         Set<String> full = FullCleaning.tasks(state.setting().rates().plans().scopes());
         List<Attended> since = attended.stream()
                 .filter(visit -> !visit.isAsked() && !visit.day().isBefore(first)).toList();

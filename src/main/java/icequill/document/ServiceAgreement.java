@@ -9,6 +9,7 @@ import icequill.agreement.PlannedVisit;
 import icequill.agreement.Proration;
 import icequill.agreement.Refund;
 import icequill.agreement.RenewalTerms;
+import icequill.agreement.RestOfTerm;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
 import icequill.explain.Explanation;
@@ -37,13 +38,14 @@ import javax.money.MonetaryAmount;
  * @param cancelDays of notice by which the customer may end it within the term
  * @param purchaseOrder that stands for all that it bills
  * @param refund what is paid back then; empty where each visit is billed when it is done
+ * @param rest present where a new owner took over the rest of another agreement's term; at its first site
  */
 public record ServiceAgreement(String number, LocalDate date, Optional<Acceptance> accepted, Shop shop,
         Language language, PaperSize size, BillTo billTo, Optional<String> vendorNumber,
         List<CareAt> sites, Tier tier, MonetaryAmount yearPrice, Explanation how, MonetaryAmount termPrice,
         List<Installment> payments,
         Optional<Billing> billing, RenewalTerms terms, int cancelDays,
-        Optional<RefundClause> refund, Optional<String> purchaseOrder,
+        Optional<RefundClause> refund, Optional<String> purchaseOrder, Optional<RestOfTerm> rest,
         List<Phrase> remarks) implements Paper {
 
     /**
@@ -98,6 +100,11 @@ public record ServiceAgreement(String number, LocalDate date, Optional<Acceptanc
         sites = List.copyOf(sites);
         payments = List.copyOf(payments);
         remarks = List.copyOf(remarks);
+    }
+
+    /** The first day on which it holds. */
+    public LocalDate firstDay() {
+        return rest.map(RestOfTerm::from).orElse(terms.term().start());
     }
 
     public boolean isOverSeveralSites() {

@@ -3,6 +3,7 @@ package icequill.papers;
 import icequill.agreement.Earning;
 import icequill.agreement.Installment;
 import icequill.agreement.PaymentChange;
+import icequill.agreement.PlannedVisit;
 import icequill.agreement.Refund;
 import icequill.agreement.Term;
 import icequill.document.PlanYear.SlotWork;
@@ -30,6 +31,8 @@ import javax.money.MonetaryAmount;
 /** Puts the paper of an agreement together. */
 public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earning) {
 
+    private static final int YEAR = 12;
+
     public Validated<ServiceAgreement> agreement(PaperOptions options) {
         Problems problems = new Problems();
         List<CareAt> sites = hand.sites().stream()
@@ -43,9 +46,10 @@ public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earn
         return new ServiceAgreement(hand.request().number(), options.date(), hand.request().accepted(), shop,
                 hand.language(options.language()), shop.paper(), billTo, hand.site().customer().vendorNumber(), sites,
                 first.plan().tier().promised(), hand.yearPrice(), hand.how(),
-                first.plan().termPrice(hand.yearPrice()), hand.termPayments(), hand.request().scope().billing(),
+                hand.termPrice(), hand.termPayments(), hand.request().scope().billing(),
                 hand.request().renewal().terms(), hand.request().cancelDays(),
                 hand.request().scope().billing().map(billed -> refund()), hand.request().orders().on(options.date()),
+                hand.request().rest(),
                 remarks());
     }
 
@@ -60,16 +64,31 @@ public record AgreementAssembly(WholeAgreement hand, BillTo billTo, Earning earn
 
     /** What is done on the visits of the days on which the site is part of it. */
     private static List<SlotWork> work(AgreementAtSite state) {
+        List<PlannedVisit> year = firstYear(state.calendar().visits(), state.request().rest().isPresent());
         return new PlanYearAssembly(state.plan()).visits().stream().map(work -> new SlotWork(
-                work.visits().stream().filter(state.calendar().visits()::contains).toList(), work.people(),
+                year.stream().filter(visit -> isLike(visit, work)).toList(), work.people(),
                 work.minutes(), work.from(), work.timetable(), work.arrival(), work.machines(), work.lines(),
                 work.net())).filter(work -> !work.visits().isEmpty()).toList();
+    }
+
+    /** The visits of the first twelve months: of the term, or from the first one that a new owner has of it. */
+    private static List<PlannedVisit> firstYear(List<PlannedVisit> visits, boolean isTakenOver) {
+        int first = isTakenOver && !visits.isEmpty() ? visits.getFirst().begun() : 0;
+        return visits.stream().filter(visit -> visit.begun() < first + YEAR).toList();
+    }
+
+    /** Whether a visit is one of those that were priced for a year, or of the same time in a later one. */
+    private static boolean isLike(PlannedVisit visit, SlotWork work) {
+        return work.visits().stream().anyMatch(first -> first.begun() == visit.begun() % YEAR);
     }
 
     /** The clause with an example: an end a month after the middle of the term, everything until then paid and done. */
     private RefundClause refund() {
         Term term = hand.first().plan().term();
-        LocalDate last = term.start().plusMonths(term.months() / 2 + 1L).minusDays(1);
+        LocalDate middle = term.start().plusMonths(term.months() / 2 + 1L).minusDays(1);
+        LocalDate last = middle.isBefore(hand.request().firstDay())
+                ? term.lastOfMonth(hand.request().firstDay())
+                : middle;
         MonetaryAmount paid = hand.sites().stream().map(state -> paid(state, last)).reduce(MonetaryAmount::add)
                 .orElseThrow();
         return new RefundClause(earning, last, Refund

@@ -3,11 +3,13 @@ package icequill.plans;
 import icequill.agreement.Billing;
 import icequill.agreement.Installment;
 import icequill.agreement.Invoiced;
+import icequill.agreement.NearestDay;
 import icequill.agreement.PaymentChange;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Prepaid;
 import icequill.agreement.Proration;
 import icequill.agreement.RenewalPrice;
+import icequill.agreement.RestOfTerm;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
 import icequill.document.ServiceAgreement;
@@ -75,11 +77,11 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
             int site) {
         AgreementRequest request = all.requests().get(site);
         PlanSetting first = setting.with(all.on(site, request.scope().term().start()));
-        Validated<AgreementAtSite> hand = pricing.of(first, tier).then(plan -> invoiced
-                .apply(all.requests().getFirst(), request.scope().site())
-                .map(known -> new AgreementAtSite(first, pricing, request, plan, NONE_LATER, known,
-                        List.of(),
-                        PaymentChange.none(plan.payments(yearPrice(request, plan))), day)));
+        Validated<AgreementAtSite> hand = pricing.of(first, tier)
+                .map(plan -> request.rest().map(plan::of).orElse(plan)).then(plan -> invoiced
+                        .apply(all.requests().getFirst(), request.scope().site())
+                        .map(known -> new AgreementAtSite(first, pricing, request, plan, NONE_LATER, known,
+                                List.of(), PaymentChange.none(payments(request, plan)), day)));
         for (LocalDate change : all.days()) {
             if (!request.isPastEnd(change)) {
                 hand = hand.then(before -> before.on(change, all.on(site, change)));
@@ -90,8 +92,17 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
 
     /** The same where a notice ends it early. */
     private AgreementAtSite ended() {
-        return request.ended().map(early -> as(setting, changes,
-                changed.ended(early.lastDay(), early.at(request.scope().site()), invoiced))).orElse(this);
+        return request.ended().map(early -> as(setting, changes, changed.ended(early.lastDay(),
+                early.at(request.scope().site()), invoiced, payment -> isOwed(payment, early)))).orElse(this);
+    }
+
+    /** Whether a payment fell due by the end, or is that of a visit that was done by then, however near its day was. */
+    private boolean isOwed(Installment payment, AgreementRequest.Ended early) {
+        boolean isDone = invoiced.done().stream().filter(visit -> !visit.isAfter(early.lastDay()))
+                .flatMap(visit -> NearestDay.of(changed.payments(), Installment::due, visit).stream())
+                .anyMatch(payment::equals);
+        return isDone || !payment.due().isAfter(early.lastDay()) && (request.scope().billing().isPresent()
+                || !early.goesOver(request.scope().site(), payment.due()));
     }
 
     private AgreementAtSite as(PlanSetting now, List<ServiceAgreement.Change> all, PaymentChange next) {
@@ -154,6 +165,10 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
 
     private List<String> names() {
         return setting.site().machines().stream().map(Machine::where).toList();
+    }
+
+    private static List<Installment> payments(AgreementRequest request, PricedPlan plan) {
+        return request.rest().map(plan::payments).orElseGet(() -> plan.payments(yearPrice(request, plan)));
     }
 
     private static MonetaryAmount yearPrice(AgreementRequest request, PricedPlan plan) {
@@ -224,7 +239,7 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
     /** The same with the visits that were done. */
     Prepaid prepaid(Predicate<PlannedVisit> done) {
         List<Prepaid.Part> parts = new ArrayList<>();
-        parts.add(new Prepaid.Part(plan.termPrice(yearPrice()), plan.term().start()));
+        parts.add(new Prepaid.Part(termPrice(), request.firstDay()));
         changes.forEach(change -> parts.add(new Prepaid.Part(change.price().amount(), change.price().from())));
         return new Prepaid(plan.term(), parts, plan.visits().stream().filter(slot -> isDue(slot.visit()))
                 .map(slot -> new Prepaid.VisitShare(slot.visit().date(), slot.priced().net(),
@@ -234,7 +249,8 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
 
     /** Whether the site is part of the agreement on the day of a visit, however the agreement ends. */
     private boolean isDue(PlannedVisit visit) {
-        return request.part().filter(part -> !part.contains(visit.date())).isEmpty();
+        return request.ended().filter(early -> early.goesOver(request.scope().site(), visit.date())).isEmpty()
+                && request.part().filter(part -> !part.contains(visit.date())).isEmpty();
     }
 
     /** The visits of the term that fall into the days on which the site is part of the agreement. */
@@ -251,7 +267,8 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
     public List<CalendarVisit> visitsUntil(LocalDate last) {
         return VisitCalendar
                 .of(request.termUntil(last), plan.tier(), setting.whole().season(), setting.rates().plans().filters())
-                .visits().stream().filter(visit -> request.isInForce(visit.date()))
+                .visits().stream().flatMap(visit -> request.due(visit).stream())
+                .filter(visit -> request.isInForce(visit.date()))
                 .map(visit -> new CalendarVisit(visit, request.machines(setting.whole(), visit.date()),
                         on(visit.date()).crew(visit)))
                 .toList();
@@ -302,7 +319,17 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
         return yearPrice(request, plan);
     }
 
-    /** The same, or of a site that comes in later what it is from then on. */
+    /** The price of its term, or of what a new owner has of it, before changes. */
+    public MonetaryAmount termPrice() {
+        return request.rest().map(RestOfTerm::price).orElseGet(() -> plan.termPrice(yearPrice()));
+    }
+
+    /** The same with all changes. */
+    public MonetaryAmount wholePrice() {
+        return changes.stream().map(change -> change.price().amount()).reduce(termPrice(), MonetaryAmount::add);
+    }
+
+    /** The year's price, or of a site that comes in later what it is from then on. */
     public MonetaryAmount plannedYearPrice() {
         return agreedPrice(request).orElse(plan.year().price());
     }

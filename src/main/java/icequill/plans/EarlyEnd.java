@@ -40,7 +40,7 @@ public record EarlyEnd(WholeAgreement hand, LocalDate lastDay, Earning earning, 
                 : Optional.empty();
     }
 
-    private boolean isPaidAhead() {
+    boolean isPaidAhead() {
         return hand.request().scope().billing().isPresent() && hand.request().scope().term().contains(lastDay);
     }
 
@@ -61,7 +61,8 @@ public record EarlyEnd(WholeAgreement hand, LocalDate lastDay, Earning earning, 
         return new Ended(lastDay, back);
     }
 
-    private MonetaryAmount paid(AgreementAtSite site) {
+    /** What was asked for by the last day, before tax, at a site. */
+    MonetaryAmount paid(AgreementAtSite site) {
         return site.changed().paidBy(lastDay, site.invoiced(), currency());
     }
 

@@ -3,6 +3,7 @@ package icequill.plans;
 import icequill.agreement.Installment;
 import icequill.agreement.Installments;
 import icequill.agreement.PlannedVisit;
+import icequill.agreement.RestOfTerm;
 import icequill.agreement.Term;
 import icequill.agreement.Tier;
 import icequill.agreement.VisitCalendar;
@@ -29,10 +30,10 @@ import javax.money.MonetaryAmount;
 /**
  * A plan for a site with its price.
  *
- * @param calendar of the whole term
- * @param crews of all visits of the term, in the calendar's order
+ * @param calendar of the whole term, or of what a new owner has of it
+ * @param crews of all visits of the term, in their order
  * @param year the price of a year, by the visits of the first
- * @param visits all visits of the term, each by itself at list
+ * @param visits those of the calendar, each by itself at list
  */
 public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar, List<TimedVisit> crews,
         PricedAgreement year,
@@ -69,6 +70,16 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
         return AgreementPricer.price(tier, setting.reach(), visits, setting.scope().reserve(), setting.site(),
                 setting.rates(),
                 setting.shop().zone());
+    }
+
+    /** The same with those visits alone that a new owner has of the term, on the days on which they are due to him. */
+    PricedPlan of(RestOfTerm rest) {
+        return new PricedPlan(setting, tier,
+                new VisitCalendar(calendar.visits().stream().flatMap(visit -> rest.due(visit).stream()).toList(),
+                        List.of()),
+                crews, year,
+                visits.stream().flatMap(slot -> rest.due(slot.visit()).map(due -> new PricedSlot(due, slot.priced(),
+                        slot.arrival(), slot.remarks())).stream()).toList());
     }
 
     /** The same with what its included calls are expected to cost. */
@@ -113,8 +124,19 @@ public record PricedPlan(PlanSetting setting, Tier tier, VisitCalendar calendar,
         MonetaryAmount price = termPrice(yearPrice);
         return setting.scope().billing()
                 .map(billing -> Installments.of(term(), price, billing, setting.site().season()))
-                .orElseGet(() -> Installments.perVisit(calendar.visits(),
-                        visits.stream().map(slot -> slot.priced().net()).toList(), price));
+                .orElseGet(() -> perVisit(price));
+    }
+
+    /** The payments of what a new owner has of the term. */
+    List<Installment> payments(RestOfTerm rest) {
+        return setting.scope().billing()
+                .map(billing -> Installments.rest(rest, term(), billing, setting.site().season()))
+                .orElseGet(() -> perVisit(rest.price()));
+    }
+
+    private List<Installment> perVisit(MonetaryAmount price) {
+        return Installments.perVisit(calendar.visits(), visits.stream().map(slot -> slot.priced().net()).toList(),
+                price);
     }
 
     /** Those of the first year. */

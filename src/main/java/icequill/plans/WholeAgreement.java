@@ -162,6 +162,11 @@ public record WholeAgreement(List<AgreementAtSite> sites) {
         return Amounts.sum(sites.stream().map(AgreementAtSite::yearPrice).toList(), currency());
     }
 
+    /** The price of the term, or of what a new owner has of it, before changes. */
+    public MonetaryAmount termPrice() {
+        return Amounts.sum(sites.stream().map(AgreementAtSite::termPrice).toList(), currency());
+    }
+
     /** How the year's price was figured, or where it comes from. */
     public Explanation how() {
         return isOverSeveralSites()

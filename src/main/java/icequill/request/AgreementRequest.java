@@ -4,8 +4,10 @@ import icequill.agreement.Acceptance;
 import icequill.agreement.GoingOn;
 import icequill.agreement.MonthByMonth;
 import icequill.agreement.PaymentChange;
+import icequill.agreement.PlannedVisit;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalTerms;
+import icequill.agreement.RestOfTerm;
 import icequill.agreement.Term;
 import icequill.party.Machine;
 import icequill.party.Site;
@@ -17,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
@@ -33,20 +36,40 @@ import javax.money.MonetaryAmount;
  * @param orders that stand for all that the agreement bills
  * @param part present where this is one of several sites
  * @param further the other sites of it; each has none itself
- * @param ended present where a notice ends it before it would end by itself
+ * @param ended present where somebody ends it before it would end by itself
+ * @param rest present where it is the rest of another one at this site, which a new owner took over
  */
 public record AgreementRequest(String number, PlanScope scope, Visit.Named tier, LocalDate priced,
         Optional<Acceptance> accepted, Optional<Agreed> agreed, int cancelDays, Renewal renewal, List<Change> changes,
-        StandingOrders orders, Optional<Part> part, List<AgreementRequest> further, Optional<Ended> ended) {
+        StandingOrders orders, Optional<Part> part, List<AgreementRequest> further, Optional<Ended> ended,
+        Optional<RestOfTerm> rest) {
 
     /**
      * How it ends early.
      *
      * @param givenBack of which payments, by the id of the site; empty where nothing goes back
+     * @param goingOver the days of the first visits of its calendar that go over to a new owner, by the id of the site
      */
-    public record Ended(LocalDate lastDay, Map<String, PaymentChange.Back> givenBack) {
+    public record Ended(LocalDate lastDay, Map<String, PaymentChange.Back> givenBack,
+            Map<String, LocalDate> goingOver) {
         public Ended {
             givenBack = Map.copyOf(givenBack);
+            goingOver = Map.copyOf(goingOver);
+        }
+
+        public Ended(LocalDate lastDay, Map<String, PaymentChange.Back> givenBack) {
+            this(lastDay, givenBack, Map.of());
+        }
+
+        /** The numbers of the payments of which something goes back by credit notes. */
+        public Set<Integer> credited() {
+            return givenBack.values().stream().flatMap(back -> back.credited().stream())
+                    .map(PaymentChange.GivenBack::payment).collect(Collectors.toSet());
+        }
+
+        /** Whether a visit of the calendar that is due on a day goes over to a new owner. */
+        public boolean goesOver(String site, LocalDate visit) {
+            return Optional.ofNullable(goingOver.get(site)).filter(first -> !visit.isBefore(first)).isPresent();
         }
 
         /** What goes back at a site. */
@@ -123,7 +146,7 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
     /** The same as somebody ended it. */
     public AgreementRequest ending(Ended early) {
         return new AgreementRequest(number, scope, tier, priced, accepted, agreed, cancelDays, renewal, changes,
-                orders, part, further.stream().map(site -> site.ending(early)).toList(), Optional.of(early));
+                orders, part, further.stream().map(site -> site.ending(early)).toList(), Optional.of(early), rest);
     }
 
     /** The same with one more change at one of its sites, after all that are known there. */
@@ -131,13 +154,31 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
         boolean isHere = scope.site().equals(site);
         return new AgreementRequest(number, scope, tier, priced, accepted, agreed, cancelDays, renewal,
                 isHere ? Stream.concat(changes.stream(), Stream.of(change)).toList() : changes, orders, part,
-                further.stream().map(other -> other.changing(site, change)).toList(), ended);
+                further.stream().map(other -> other.changing(site, change)).toList(), ended, rest);
     }
 
     /** The same with another standing purchase order. */
     public AgreementRequest ordering(StandingOrders.From order) {
         return new AgreementRequest(number, scope, tier, priced, accepted, agreed, cancelDays, renewal, changes,
-                orders.and(order), part, further.stream().map(other -> other.ordering(order)).toList(), ended);
+                orders.and(order), part, further.stream().map(other -> other.ordering(order)).toList(), ended,
+                rest);
+    }
+
+    /** Its first day: of its term, or of a new owner who took over the rest of one. */
+    public LocalDate firstDay() {
+        return rest.map(RestOfTerm::from).orElse(scope.term().start());
+    }
+
+    /** The first day of a visit that may be one of its calendar: a month ahead of its term, but none of a former owner's. */
+    public LocalDate firstVisitDay() {
+        return rest.map(RestOfTerm::from).orElse(scope.term().start().minusMonths(1));
+    }
+
+    /** A visit of its term's calendar as it is due by it; empty where that belongs to a former owner, or goes over to a new one. */
+    public Optional<PlannedVisit> due(PlannedVisit whole) {
+        return ended.filter(early -> early.goesOver(scope.site(), whole.date())).isPresent()
+                ? Optional.empty()
+                : rest.map(taken -> taken.due(whole)).orElseGet(() -> Optional.of(whole));
     }
 
     /** Whether a day is after its last one, where somebody ended it early. */
@@ -152,7 +193,7 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
 
     /** The machines of its site that are looked after on a day, by id; none while the site is not part of it. */
     public Set<String> machines(Site site, LocalDate day) {
-        if (part.filter(known -> !known.contains(day)).isPresent() || isPastEnd(day)) {
+        if (!isPart(day)) {
             return Set.of();
         }
         Set<String> ids = new LinkedHashSet<>(scope.machines().isEmpty()
@@ -182,8 +223,14 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
     /** Whether it was accepted by a day of its term, or of the months that it goes on for. */
     public boolean isInForce(LocalDate day) {
         return accepted.filter(found -> !found.date().isAfter(day)).isPresent()
-                && part.filter(known -> !known.contains(day)).isEmpty() && !isPastEnd(day)
+                && isPart(day)
                 && (scope.term().contains(day) || byMonth().filter(months -> months.contains(day)).isPresent());
+    }
+
+    /** Whether its site is part of it on a day of its term, and it has begun and not ended by then. */
+    private boolean isPart(LocalDate day) {
+        return part.filter(known -> !known.contains(day)).isEmpty() && !isPastEnd(day)
+                && rest.filter(taken -> day.isBefore(taken.from())).isEmpty();
     }
 
     /** The term, with the months after it that begin by a day. */

@@ -21,7 +21,9 @@ import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.shop.steps.AgreementSteps;
+import icequill.shop.steps.SiteOwners;
 import icequill.work.PurchaseOrder;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,8 +73,9 @@ public final class BookForms implements FormSource {
     }
 
     @Override
-    public Validated<Optional<StoredForms.Stored>> site(String id) {
-        return asked("site \"" + id + "\" or its customer", reading -> site(reading, id), Optional.empty());
+    public Validated<Optional<StoredForms.Stored>> site(String id, Optional<LocalDate> day) {
+        return asked("site \"" + id + "\" or its customer" + day.map(one -> " on " + one).orElse(""),
+                reading -> site(reading, id, day), Optional.empty());
     }
 
     @Override
@@ -155,6 +158,18 @@ public final class BookForms implements FormSource {
                 .map(shop -> new BookedCalls(shop, reading)).filter(calls -> calls.has(id))
                 .map(calls -> calls.find(id).map(call -> Optional.of(call.state().known().order())))
                 .orElseGet(() -> Validated.valid(Optional.empty())), Optional.empty());
+    }
+
+    /** To whom a site belonged before. */
+    public static SiteOwners owners(Reading reading, String site) {
+        return new SiteOwners(site, reading.entries().steps(SiteOwners.KIND, site));
+    }
+
+    /** The customer to whom a site belonged on a day, by id. */
+    public static String owner(Reading reading, SiteEntry site, LocalDate day) {
+        return owners(reading, site.id()).formerOn(day)
+                .map(former -> reading.entries().customerNow(former).found().map(CustomerEntry::id).orElse(former))
+                .orElse(site.customer());
     }
 
     /** The agreements for a site, alone or among several, the forgotten among them. */
@@ -253,8 +268,10 @@ public final class BookForms implements FormSource {
         return Form.stored(entry.isPlanned() ? FormKind.PLANNED_VISIT : FormKind.VISIT, entry.id(), entry.data());
     }
 
-    private static Validated<Optional<StoredForms.Stored>> site(Reading reading, String id) {
-        return reading.entries().siteNow(id).found().map(site -> reading.entries().customer(site.customer())
+    private static Validated<Optional<StoredForms.Stored>> site(Reading reading, String id, Optional<LocalDate> day) {
+        return reading.entries().siteNow(id).found().map(site -> day
+                .flatMap(one -> owners(reading, site.id()).formerOn(one)).map(reading.entries()::customerNow)
+                .orElseGet(() -> reading.entries().customer(site.customer()))
                 .then(payer -> stored(reading, site, payer))).orElseGet(() -> Validated.valid(Optional.empty()));
     }
 

@@ -7,6 +7,7 @@ import icequill.party.Customer;
 import icequill.problem.Validated;
 import icequill.shop.steps.AgreementSteps;
 import icequill.work.PurchaseOrder;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,8 +17,12 @@ public interface FormSource {
     /** Billed through the account that he belongs to, where nobody is named for himself; empty when there is none of that id. */
     Validated<Optional<Customer>> customer(String id);
 
-    /** Empty when there is none of that id. */
-    Validated<Optional<StoredForms.Stored>> site(String id);
+    /**
+     * Empty when there is none of that id.
+     *
+     * @param day on which it is asked for whose it was; empty for now
+     */
+    Validated<Optional<StoredForms.Stored>> site(String id, Optional<LocalDate> day);
 
     /** The id of a customer, and those of the accounts above him. */
     Validated<List<String>> accounts(String customer);

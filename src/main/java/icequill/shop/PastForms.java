@@ -16,8 +16,10 @@ import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.shop.steps.AgreementSteps;
+import icequill.shop.steps.SiteOwners;
 import icequill.work.PurchaseOrder;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -45,10 +47,11 @@ public record PastForms(PastEntries then, Reading open, Instant issued) implemen
     }
 
     @Override
-    public Validated<Optional<StoredForms.Stored>> site(String id) {
-        return then.site(id).map(site -> known(site.customer())
-                .then(payer -> BookForms.customer(payer, this::known))
-                .map(customer -> stored(site, customer)))
+    public Validated<Optional<StoredForms.Stored>> site(String id, Optional<LocalDate> day) {
+        SiteOwners owners = new SiteOwners(id, open.entries().stepsBefore(SiteOwners.KIND, id, issued));
+        return then.site(id).map(site -> known(day.flatMap(owners::formerOn).orElse(site.customer()))
+                .then(payer -> BookForms.customer(payer, this::known)
+                        .map(customer -> stored(site, payer.id(), customer))))
                 .orElseGet(() -> Validated.valid(Optional.empty()));
     }
 
@@ -57,9 +60,9 @@ public record PastForms(PastEntries then, Reading open, Instant issued) implemen
         return Validated.valid(BookForms.accounts(customer, this::known));
     }
 
-    private Optional<StoredForms.Stored> stored(SiteEntry site, Customer customer) {
+    private Optional<StoredForms.Stored> stored(SiteEntry site, String owner, Customer customer) {
         return Optional.of(new StoredForms.Stored(site.id(), customer,
-                BookForms.accounts(site.customer(), this::known), site.data(),
+                BookForms.accounts(owner, this::known), site.data(),
                 then.machinesOf(site.id()).stream().map(MachineEntry::data).toList()));
     }
 

@@ -40,7 +40,7 @@ public record PlanLoader(ShopFolder folder) {
     /** The request as far as it could be worked out; empty where something is missing, which was reported. */
     public Optional<PlanContext> read(Form form, LocalDate day, Problems problems) {
         Optional<PlanRequest> request = folder.contents().maintenance(form);
-        Optional<PlanSetting> setting = request.flatMap(found -> setting(found.scope(), day, day, problems));
+        Optional<PlanSetting> setting = request.flatMap(found -> setting(found.scope(), day, day, day, problems));
         if (setting.isEmpty() || !folder.problems().isEmpty()) {
             return Optional.empty();
         }
@@ -65,10 +65,12 @@ public record PlanLoader(ShopFolder folder) {
      *
      * @param priced the day whose rates hold
      * @param taxed the day whose tax rules hold
+     * @param owned the day of which whoever owned the site is the customer
      * @param problems those are added here that the folder itself cannot know
      */
-    Optional<PlanSetting> setting(PlanScope scope, LocalDate priced, LocalDate taxed, Problems problems) {
-        Optional<Site> whole = folder.site(scope.site(), scope.place());
+    Optional<PlanSetting> setting(PlanScope scope, LocalDate priced, LocalDate taxed, LocalDate owned,
+            Problems problems) {
+        Optional<Site> whole = folder.site(scope.site(), owned, scope.place());
         Optional<Rates> rates = folder.schedule().flatMap(schedule -> problems.take(schedule.asOf(priced, whole)));
         Optional<TaxPlace> place = whole.flatMap(site -> folder.taxPlace(site, taxed, problems));
         List<Problem> unknown = whole.map(site -> PlanSetting.problems(scope, site, rates)).orElse(List.of());

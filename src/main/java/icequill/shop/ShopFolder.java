@@ -158,7 +158,12 @@ public final class ShopFolder {
      * @param asked where it is named
      */
     public Optional<Site> site(String id, Place asked) {
-        return sites().site(id, asked);
+        return sites().site(id, Optional.empty(), asked);
+    }
+
+    /** The same as it belonged to whoever owned it on a day. */
+    public Optional<Site> site(String id, LocalDate day, Place asked) {
+        return sites().site(id, Optional.of(day), asked);
     }
 
     /** A site from its form, with whoever pays: he stands there, or is named. */

@@ -9,6 +9,7 @@ import icequill.party.Customer;
 import icequill.party.Site;
 import icequill.party.SiteKinds;
 import icequill.problem.Place;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,13 +31,14 @@ record SiteForms(FormFinder finder, SiteKinds kinds, CustomerForms customers) {
     /**
      * Reads a site.
      *
+     * @param day on which it is asked for whose it was; empty for now
      * @param asked where it is named
      */
-    Optional<Site> site(String id, Place asked) {
+    Optional<Site> site(String id, Optional<LocalDate> day, Place asked) {
         Optional<Form> form = finder.given(FormKind.SITE, id);
         return form.isPresent()
                 ? form.flatMap(this::site)
-                : finder.problems().take(finder.book().site(id)).flatMap(stored -> stored.isPresent()
+                : finder.problems().take(finder.book().site(id, day)).flatMap(stored -> stored.isPresent()
                         ? stored().site(stored.get())
                         : finder.unknown(List.of(FormKind.SITE), id, asked));
     }

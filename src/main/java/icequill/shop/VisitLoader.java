@@ -77,7 +77,7 @@ public record VisitLoader(ShopFolder folder) {
     private Optional<VisitContext> read(Visit written, Function<Visit, LocalDate> day, boolean crediting,
             Problems problems) {
         problems.addAll(ShopDay.likely(written.day(), written.place(), "the day of the visit").problems());
-        Optional<Site> site = folder.site(written.site(), written.place());
+        Optional<Site> site = folder.site(written.site(), written.day(), written.place());
         Optional<TaxPlace> place = site.flatMap(where -> folder.taxPlaces().at(written, where, problems));
         Optional<Rates> rates = folder.schedule()
                 .flatMap(schedule -> problems.take(schedule.asOf(day.apply(written), site)))

@@ -64,7 +64,7 @@ public record AgreementInForce(AgreementRequest request, Tier tier, Rates rates,
     Optional<Problem> mayBePlanned(Visit visit, Site site) {
         return VisitCalendar
                 .of(request.termUntil(visit.day().plusDays(NEAR)), tier, site.season(), rates.plans().filters())
-                .visits().stream()
+                .visits().stream().flatMap(planned -> request.due(planned).stream())
                 .filter(planned -> Math.abs(ChronoUnit.DAYS.between(planned.date(), visit.day())) <= NEAR)
                 .filter(planned -> charges(visit, planned)).findFirst()
                 .map(planned -> new Problem(Code.NOT_ALLOWED, visit.place(),

@@ -4,6 +4,7 @@ import icequill.office.quoting.QuotedPaper;
 import icequill.web.agreement.AgreementChange;
 import icequill.web.agreement.AgreementEnd;
 import icequill.web.agreement.AgreementOrder;
+import icequill.web.agreement.AgreementOwner;
 import icequill.web.agreement.AgreementPage;
 import icequill.web.agreement.AgreementRefusal;
 import icequill.web.agreement.AgreementsPage;
@@ -181,6 +182,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         form("/agreements/{number}/order", new AgreementOrder());
         form("/agreements/{number}/refuse", new AgreementRefusal());
         form("/agreements/{number}/renewal", new RenewalPage());
+        form("/agreements/{number}/transfer", new AgreementOwner());
     }
 
     private void visits() {

@@ -16,7 +16,9 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.money.MonetaryAmount;
@@ -98,7 +100,7 @@ class PaymentsTest {
         LocalDate last = LocalDate.of(2026, 9, 30);
 
         PaymentChange.Back back = before.givingBack(usd("400"), last, two);
-        PaymentChange ended = before.ended(last, back, two);
+        PaymentChange ended = before.ended(last, back, two, by(last));
 
         assertThat(before.paidBy(last, two, USD)).isEqualTo(usd("750"));
         assertThat(back.less()).containsExactly(new PaymentChange.GivenBack(3, usd("250")));
@@ -109,16 +111,42 @@ class PaymentsTest {
         assertThat(ended.payments()).allSatisfy(payment -> assertThat(HowReader.evaluate(payment.how().text(USD)))
                 .isEqualByComparingTo(Amounts.number(payment.amount())));
         // the second given back in whole, to be billed anew: at 100.00
-        assertThat(amounts(before.ended(last, back, new Invoiced(Map.of(1, usd("250")))).payments()))
+        assertThat(amounts(before.ended(last, back, new Invoiced(Map.of(1, usd("250"))), by(last)).payments()))
                 .isEqualTo("250.00 100.00 0.00 0.00");
         // By hand: of 1000.00 at once 700.00 go back before it is billed; the invoice over 300.00 then gives nothing back.
         PaymentChange once = PaymentChange.none(Installments.of(YEAR, usd("1000"), Billing.YEARLY, Set.of()));
         PaymentChange.Back all = once.givingBack(usd("700"), last, Invoiced.NOTHING);
         Invoiced less = new Invoiced(Map.of(1, usd("300")));
-        PaymentChange billed = once.ended(last, all, less);
+        PaymentChange billed = once.ended(last, all, less, by(last));
         assertThat(amounts(billed.payments())).isEqualTo("300.00");
         assertThat(billed.givenBack(billed.payments().getFirst())).isEqualTo(usd("0"));
         assertThat(all.without(less).nets()).isEqualTo(Map.of(1, usd("1000")));
+    }
+
+    private static Predicate<Installment> by(LocalDate last) {
+        return payment -> !payment.due().isAfter(last);
+    }
+
+    /**
+     * What a new owner pays of a year from 1 June 2026. By hand, from 15 September: of the running quarter's 91 days 77 are left, so that 259/365 of
+     * 1,075.00, 762.81, go by 3 x 77 : 3 x 91 : 3 x 91, or 77 : 91 : 91, which is 226.78, 268.02 and 268.01; of March 16 of 31 days are left, so that
+     * 1,000.00 go by 16 : 31 : 31; on the first day of a stretch nothing is broken.
+     */
+    @ParameterizedTest
+    @CsvSource({"QUARTERLY, 2026-09-15, 762.81, 226.78 268.02 268.01, 2026-09-15 2026-12-01 2027-03-01",
+            "MONTHLY, 2027-03-16, 1000.00, 205.13 397.44 397.43, 2027-03-16 2027-04-01 2027-05-01",
+            "MONTHLY, 2027-04-01, 1000.01, 500.01 500.00, 2027-04-01 2027-05-01",
+            "YEARLY, 2027-05-31, 2.95, 2.95, 2027-05-31"})
+    void restOfATerm_isPaidFromItsFirstDayOn(Billing billing, LocalDate from, String price, String amounts,
+            String days) {
+        List<Installment> payments = Installments.rest(new RestOfTerm("A-1", from, usd(price), Optional.empty()),
+                new Term(LocalDate.of(2026, 6, 1), 12), billing, Set.of());
+
+        assertThat(amounts(payments)).isEqualTo(amounts);
+        assertThat(payments.stream().map(payment -> payment.due().toString()).collect(Collectors.joining(" ")))
+                .isEqualTo(days);
+        assertThat(payments).allSatisfy(payment -> assertThat(HowReader.evaluate(payment.how().text(USD)))
+                .isEqualByComparingTo(Amounts.number(payment.amount())));
     }
 
     /** By hand: a month of the term from the 31st runs from 28 February to 30 March. */

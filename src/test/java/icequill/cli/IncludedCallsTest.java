@@ -6,6 +6,9 @@ import icequill.ledger.Database;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -68,6 +71,43 @@ class IncludedCallsTest {
                 .doesNotContain("included call", "of which");
         assertThat(shop.json("call", "take", "crumb-lane-bakery", "--by", "Bram", "--symptom", "No ice.", "--at",
                 "2026-12-29T10:00").path("atHand").path("agreements").get(0).path("callsLeft").asInt()).isZero();
+    }
+
+    /**
+     * What the bill itself says, in its PDF: the place of a call among those included; the agreement that takes 10 % off, by hand 98.00 to 88.20;
+     * and by when somebody was promised, 8 hours after a call at ten on a Thursday.
+     */
+    @ParameterizedTest
+    @EnumSource(names = "SQLITE")
+    void bill_saysWhichCallItIs_whatIsOff_andWhatWasPromised(Database database) throws IOException {
+        BookShop shop = bakery(database);
+        added(shop, "first", "2026-06-10", "included");
+        added(shop, "second", "2026-07-10", "included");
+        assertThat(bill(shop, "second")).contains("included call 2 of 2 under A-2026-004");
+
+        added(shop, "third", "2026-08-10", "charged");
+        assertThat(bill(shop, "third")).contains("agreement A-2026-004, 10% off", "88.20");
+
+        JsonNode call = shop.json("call", "take", "crumb-lane-bakery", "--by", "Bram", "--symptom", "No ice.", "--at",
+                "2026-10-08T10:00").path("call");
+        assertThat(call.path("agreement").asString()).isEqualTo(BAKERY);
+        Path form = Path.of(visit(shop, "fourth", "2026-10-08", "charged"));
+        assertThat(call.toString()).contains("2026-10-08T18:00");
+        Files.writeString(form, Files.readString(form).replaceFirst("asked: .*", "asked: {call: "
+                + call.path("id").asString()
+                + ", by: Bram, at: 2026-10-08T10:00, symptom: No ice., promised: 2026-10-08T18:00}")
+                .replace("T09:00", "T11:00").replace("arrived: 2026-10-08T10:00", "arrived: 2026-10-08T11:00")
+                .replace("left: 2026-10-08T10:00", "left: 2026-10-08T12:00"));
+        shop.json("visit", "add", form.toString());
+        assertThat(bill(shop, "fourth")).contains("Promised by October 8, 2026, 6:00");
+    }
+
+    private static String bill(BookShop shop, String visit) throws IOException {
+        String file = shop.json("invoice", "issue", visit, "--date", "2026-12-30").path("papers").get(0).path("file")
+                .asString();
+        try (PDDocument pdf = Loader.loadPDF(Path.of(file).toFile())) {
+            return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+        }
     }
 
     private BookShop bakery(Database database) throws IOException {

@@ -65,21 +65,50 @@ class InstallmentBillingTest {
     @Test
     void visitThatIsPaidWhenItIsDone_isBilledOnceItIsRecorded() throws IOException {
         BookShop shop = BookShop.in(folder, Database.SQLITE);
-        Path form = shop.write("visits/limpieza.yaml",
-                """
-                        format: 1
-                        form: visit
-                        site: mercado-del-mar
-                        people:
-                          - {name: Lead technician, grade: lead, arrived: 2026-06-03T09:00, left: 2026-06-03T10:30, on: cleaning}
-                        """);
-        shop.json("visit", "add", form.toString());
+        cleaned(shop, "2026-06-03");
 
         JsonNode listed = shop.json("invoice", "due", "--until", JULY.toString());
 
         assertThat(listed.path("missed")).isEmpty();
         assertThat(listed.path("installments")).filteredOn(one -> one.path("agreement").asString().equals("A-2026-005"))
                 .extracting(one -> one.path("net").asString()).containsExactly("357.50");
+    }
+
+    /**
+     * The fish market's notice of 25 October ends its agreement 30 days later, on 24 November. A visit of the day before is nearest to the slot of 1
+     * December, and by hand half of 715.00: it is billed, by the last day; one after the end is none of the agreement's.
+     */
+    @Test
+    void visitThatIsDoneJustBeforeTheEnd_isBilled_andNoneAfterIt() throws IOException {
+        BookShop shop = BookShop.in(folder, Database.SQLITE);
+        shop.json("agreement", "end", "A-2026-005", "--way", "mail", "--on", "2026-10-25", "--yes");
+        cleaned(shop, "2026-11-26");
+        assertThat(ready(shop)).isEmpty();
+
+        cleaned(shop, "2026-11-23");
+
+        assertThat(ready(shop)).containsExactly("2 2026-11-24 357.50");
+        shop.json("invoice", "issue", "A-2026-005", "--installment", "2", "--date", "2026-12-30", "--out-of-order");
+        assertThat(ready(shop)).isEmpty();
+        assertThat(shop.json("audit").path("findings")).isEmpty();
+    }
+
+    private static List<String> ready(BookShop shop) {
+        return shop.json("invoice", "due", "--until", "2026-12-30").path("installments").valueStream()
+                .filter(one -> one.path("agreement").asString().equals("A-2026-005")).map(one -> one.path("number")
+                        .asInt() + " " + one.path("due").asString() + " " + one.path("net").asString())
+                .toList();
+    }
+
+    /** A planned cleaning of the fish market was done. */
+    private static void cleaned(BookShop shop, String day) throws IOException {
+        shop.json("visit", "add", shop.write("visits/cleaned-" + day + ".yaml", """
+                format: 1
+                form: visit
+                site: mercado-del-mar
+                people:
+                  - {name: Lead technician, grade: lead, arrived: %1$sT09:00, left: %1$sT10:30, on: cleaning}
+                """.formatted(day)).toString());
     }
 
     /** Whoever stops it in the middle finds the rest the next time, and nothing twice. */

@@ -179,7 +179,7 @@ public record PlanFixture(Invoice like, int lines) {
                                                 Fact.number(60, "min"), Fact.number(45, "min"), Fact.number(3, "min"))),
                                 List.of(new PaymentChange.GivenBack(3, amount("12.5"))))))),
                 tier(), amount("690"), how(), price, payments, Optional.of(Billing.QUARTERLY), RENEWAL, 30,
-                Optional.of(refund(price, payments)), Optional.of("PO-<8>"),
+                Optional.of(refund(price, payments)), Optional.of("PO-<8>"), Optional.empty(),
                 List.of(Phrase.of("reason.closed-to-the-end", new Fact.Day(LocalDate.of(2027, 7, 31)))));
     }
 

@@ -67,7 +67,7 @@ public record AgreementList(LocalDate day, List<Row> agreements, List<Problem> p
         public boolean isOver() {
             return switch (stage) {
             case DRAFTED, TO_COME, IN_FORCE, NOTICE_GIVEN -> false;
-            case ENDED_BY_TERM, ENDED_BY_NOTICE, ENDED_BY_REFUSAL, RENEWED -> true;
+            case ENDED_BY_TERM, ENDED_BY_NOTICE, ENDED_BY_REFUSAL, ENDED_BY_TRANSFER, RENEWED -> true;
             };
         }
     }

@@ -13,7 +13,8 @@ import picocli.CommandLine.Command;
         AgreementRenewCommand.class,
         AgreementRenewalCommand.class,
         AgreementRenewalsCommand.class,
-        AgreementShowCommand.class}, description = "Shows how agreements stand, prints, changes and ends them, says which of their installments are to be billed, and gives notice of their renewal.", footerHeading = "%nExamples:%n", footer = {
+        AgreementShowCommand.class,
+        AgreementTransferCommand.class}, description = "Shows how agreements stand, prints, changes and ends them, says which of their installments are to be billed, and gives notice of their renewal.", footerHeading = "%nExamples:%n", footer = {
                 "  icequill agreement list", "  icequill agreement show A-2026-004",
                 "  icequill agreement print crumb-lane-bakery",
                 "  icequill agreement next crumb-lane-bakery      which installment is to be billed",

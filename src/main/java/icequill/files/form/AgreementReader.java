@@ -4,6 +4,7 @@ import icequill.agreement.Acceptance;
 import icequill.agreement.GoingOn;
 import icequill.agreement.Raise;
 import icequill.agreement.RenewalTerms;
+import icequill.agreement.RestOfTerm;
 import icequill.agreement.Term;
 import icequill.files.pricing.Prices;
 import icequill.files.yaml.Fields;
@@ -30,7 +31,7 @@ public final class AgreementReader {
     private static final int YEAR = 12;
     /** What each of several sites has for itself. */
     private static final List<String> SITE_KEYS = List.of("site", "machines", "crew", "minutes", "modifiers", "arrive",
-            "includedCalls", "agreed");
+            "includedCalls", "agreed", "rest");
     /** Payments on days that each site has for itself. */
     private static final List<String> PER_SITE = List.of("per-visit", "open-months");
 
@@ -65,7 +66,7 @@ public final class AgreementReader {
         AgreementRequest first = all.getFirst();
         return new AgreementRequest(first.number(), first.scope(), first.tier(), first.priced(), first.accepted(),
                 first.agreed(), first.cancelDays(), first.renewal(), first.changes(), first.orders(),
-                first.part(), all.subList(1, all.size()), Optional.empty());
+                first.part(), all.subList(1, all.size()), Optional.empty(), first.rest());
     }
 
     /** What several sites must not have. */
@@ -123,7 +124,8 @@ public final class AgreementReader {
     private Optional<AgreementRequest> read(Fields entry, PlanScope scope, Optional<AgreementRequest.Part> part) {
         Optional<LocalDate> priced = fields.day("priced");
         Optional<AgreementRequest.Renewal> renewal = fields.child("renewal").flatMap(found -> renewal(found, scope));
-        List<AgreementRequest.Change> changes = changes(scope, part);
+        Optional<RestOfTerm> rest = rest(entry, scope);
+        List<AgreementRequest.Change> changes = changes(scope, part, rest);
         Optional<AgreementRequest.Agreed> agreed = agreed(entry);
         Optional<Acceptance> accepted = fields.child("accepted").flatMap(found -> found.day("date")
                 .map(day -> new Acceptance(day, found.text("paper").orElse(""))));
@@ -132,7 +134,13 @@ public final class AgreementReader {
                         new Visit.Named(tier, fields.place("tier")), day, accepted, agreed,
                         fields.integer("cancelDays").orElse(USUAL_NOTICE), next, changes,
                         new StandingOrders(fields.text("purchaseOrder"), List.of()), part, List.of(),
-                        Optional.empty())))));
+                        Optional.empty(), rest)))));
+    }
+
+    private Optional<RestOfTerm> rest(Fields site, PlanScope scope) {
+        return site.child("rest").flatMap(entry -> within(entry, "from", scope)
+                .flatMap(from -> Prices.charged(entry, "price", shop.currency()).flatMap(price -> entry.text("of")
+                        .map(of -> new RestOfTerm(of, from, price, entry.day("visit"))))));
     }
 
     private Optional<AgreementRequest.Agreed> agreed(Fields site) {
@@ -219,9 +227,11 @@ public final class AgreementReader {
     }
 
     /** Those of a site, which are within the days on which it is part of the agreement. */
-    private List<AgreementRequest.Change> changes(PlanScope scope, Optional<AgreementRequest.Part> part) {
+    private List<AgreementRequest.Change> changes(PlanScope scope, Optional<AgreementRequest.Part> part,
+            Optional<RestOfTerm> rest) {
         List<AgreementRequest.Change> changes = new ArrayList<>();
-        LocalDate first = part.flatMap(AgreementRequest.Part::from).orElse(scope.term().start()).plusDays(1);
+        LocalDate first = part.flatMap(AgreementRequest.Part::from).or(() -> rest.map(RestOfTerm::from))
+                .orElse(scope.term().start()).plusDays(1);
         LocalDate last = part.flatMap(AgreementRequest.Part::until).orElse(scope.term().lastDay());
         for (Fields entry : fields.children("changes")) {
             if (part.isPresent() && entry.id("site").filter(scope.site()::equals).isEmpty()) {

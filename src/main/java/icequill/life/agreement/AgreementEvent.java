@@ -59,6 +59,26 @@ public sealed interface AgreementEvent {
     record Begun(LocalDate day, String before) implements AgreementEvent {}
 
     /**
+     * Its owner sold what it is for, and a new one takes over the rest of its term.
+     *
+     * @param day on which that was said
+     * @param from the first day of the new owner
+     * @param next the number of his agreement
+     * @param who agreed to it; empty where nobody is named, or the customer was forgotten since
+     */
+    record Transfer(LocalDate day, LocalDate from, String next, Optional<String> who, Optional<String> words)
+            implements
+            AgreementEvent {}
+
+    /**
+     * It is the rest of another agreement, which a new owner took over.
+     *
+     * @param day his first one
+     * @param before the number of that
+     */
+    record TakenOver(LocalDate day, String before) implements AgreementEvent {}
+
+    /**
      * The customer does not want it to go on after its term.
      *
      * @param day on which he said so

@@ -9,7 +9,9 @@ import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.TakenOver;
 import icequill.life.agreement.AgreementEvent.Told;
+import icequill.life.agreement.AgreementEvent.Transfer;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -54,6 +56,9 @@ public sealed interface AgreementState {
     /** It runs to the end of its term and does not go on. */
     record Refused(Refusal refusal) implements AgreementState {}
 
+    /** A new owner took over the rest of its term. */
+    record Transferred(Transfer transfer) implements AgreementState {}
+
     /** Where it stands on a day. */
     default AgreementStage on(LocalDate day, AgreementTerms terms) {
         if (day.isBefore(terms.start())) {
@@ -65,6 +70,7 @@ public sealed interface AgreementState {
         case Renewed renewed -> isOver ? AgreementStage.RENEWED : AgreementStage.IN_FORCE;
         case Noticed noticed -> isOver ? AgreementStage.ENDED_BY_NOTICE : AgreementStage.NOTICE_GIVEN;
         case Refused refused -> isOver ? AgreementStage.ENDED_BY_REFUSAL : AgreementStage.NOTICE_GIVEN;
+        case Transferred transferred -> isOver ? AgreementStage.ENDED_BY_TRANSFER : AgreementStage.IN_FORCE;
         };
     }
 
@@ -75,6 +81,7 @@ public sealed interface AgreementState {
         case Renewed renewed -> terms.termEnd();
         case Noticed(Notice notice) -> Optional.of(notice.lastDay());
         case Refused refused -> Optional.of(terms.renewal().term().lastDay());
+        case Transferred(Transfer transfer) -> Optional.of(transfer.from().minusDays(1));
         };
     }
 
@@ -102,6 +109,8 @@ public sealed interface AgreementState {
             refused("notice was given on " + before.day() + " already: the agreement ends on "
                     + before.lastDay());
         case Refused refused -> refused(refused, event);
+        case Transferred(Transfer before) ->
+            refused("it went over to " + before.next() + " on " + before.from() + " already");
         };
     }
 
@@ -115,6 +124,8 @@ public sealed interface AgreementState {
         case CameBack back -> cameBack(notices, back);
         case Renewal renewal -> Validated.valid(new Renewed(notices, renewal));
         case Begun begun -> Validated.valid(new InForce(notices));
+        case Transfer transfer -> Validated.valid(new Transferred(transfer));
+        case TakenOver taken -> Validated.valid(new InForce(notices));
         case Changed changed -> Validated.valid(new InForce(notices));
         case Ordered ordered -> Validated.valid(new InForce(notices));
         };

@@ -10,17 +10,15 @@ import java.util.Optional;
 /**
  * By what an agreement may be changed and ended.
  *
+ * @param start its first day: of its term, or of a new owner who took over the rest of one
  * @param cancelDays of notice within the term, from 0; after it, where it goes on by the month, those of the renewal hold
  * @param changed the first day of the latest change of machines at each site, by the id of the site; without those that never changed
  */
-public record AgreementTerms(RenewalTerms renewal, int cancelDays, Map<String, LocalDate> changed) {
+public record AgreementTerms(RenewalTerms renewal, LocalDate start, int cancelDays,
+        Map<String, LocalDate> changed) {
 
     public AgreementTerms {
         changed = Map.copyOf(changed);
-    }
-
-    LocalDate start() {
-        return renewal.term().start();
     }
 
     /** The last day of the term; empty where it goes on by the month after it. */

@@ -1,6 +1,5 @@
 package icequill.life.agreement;
 
-import icequill.agreement.Term;
 import icequill.life.agreement.AgreementEvent.Arrived;
 import icequill.life.agreement.AgreementEvent.Begun;
 import icequill.life.agreement.AgreementEvent.CameBack;
@@ -9,11 +8,14 @@ import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.TakenOver;
 import icequill.life.agreement.AgreementEvent.Told;
+import icequill.life.agreement.AgreementEvent.Transfer;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
 import java.time.LocalDate;
+import java.util.Optional;
 
 /**
  * Whether what happens to an agreement keeps to its terms.
@@ -32,12 +34,15 @@ record StepChecks(AgreementTerms terms, Problems problems) {
         case Told told -> check(told);
         case Renewal renewal -> checkRenewal();
         case Changed changed -> check(changed);
+        case Transfer transfer -> check(transfer);
         case Ordered ordered -> check(ordered);
         case Arrived arrived -> {
         }
         case Begun begun -> {
         }
         case CameBack back -> {
+        }
+        case TakenOver taken -> {
         }
         }
     }
@@ -82,20 +87,26 @@ record StepChecks(AgreementTerms terms, Problems problems) {
     }
 
     private void check(Changed changed) {
-        Term term = terms.renewal().term();
-        LocalDate from = changed.from();
         if (changed.added().isEmpty() && changed.removed().isEmpty()) {
             problems.add(Code.MISSING, at("add"), "no machine comes in or goes out", "one that does");
         }
-        if (!term.contains(from) || from.equals(term.start())) {
+        checkFirst(changed.from(), Optional.ofNullable(terms.changed().get(changed.site())));
+    }
+
+    private void check(Transfer transfer) {
+        checkFirst(transfer.from(), terms.changed().values().stream().max(LocalDate::compareTo));
+    }
+
+    /** That what begins in mid-term does so within it, and after the last change by which prices are known. */
+    private void checkFirst(LocalDate from, Optional<LocalDate> changed) {
+        LocalDate last = terms.renewal().term().lastDay();
+        if (!from.isAfter(terms.start()) || from.isAfter(last)) {
             problems.add(Code.OUT_OF_RANGE, at("from"), from + " is not within the term after its first day",
-                    "a day from " + term.start().plusDays(1) + " to " + term.lastDay());
-        } else if (terms.changed().containsKey(changed.site())
-                && !from.isAfter(terms.changed().get(changed.site()))) {
-            LocalDate before = terms.changed().get(changed.site());
-            problems.add(Code.WRONG_ORDER, at("from"),
-                    from + " does not come after the change of " + before + ", by which prices are known",
-                    "a day from " + before.plusDays(1) + " to " + term.lastDay());
+                    "a day from " + terms.start().plusDays(1) + " to " + last);
+        } else {
+            changed.filter(before -> !from.isAfter(before)).ifPresent(before -> problems.add(Code.WRONG_ORDER,
+                    at("from"), from + " does not come after the change of " + before + ", by which prices are known",
+                    "a day from " + before.plusDays(1) + " to " + last));
         }
     }
 

@@ -4,6 +4,7 @@ import icequill.answer.agreement.AgreementList;
 import icequill.answer.agreement.AgreementSheet;
 import icequill.answer.agreement.ChangingSheet;
 import icequill.answer.agreement.EndingSheet;
+import icequill.answer.agreement.TransferSheet;
 import icequill.answer.register.RenewalList;
 import icequill.answer.register.RenewalList.Todo;
 import icequill.ledger.Transaction;
@@ -94,6 +95,14 @@ public final class AgreementLifeOffice {
         return pending(name, wish.day(), wish.seen(), wish.isTrial(),
                 (within, open, sentences, held) -> new MidTermChange(within, open, today, sentences).of(held, wish)
                         .map(change -> new ChangingSheet(change, sentences)));
+    }
+
+    /** Gives the rest of it to a new owner, or tries what that comes to: nothing is stored then. */
+    public Validated<TransferSheet> transfer(String name, TransferWish wish) {
+        return ShopDay.notAhead(wish.from(), today, new Place("", 0, "from")).then(from -> pending(name, from,
+                wish.seen(), wish.isTrial(),
+                (within, open, sentences, held) -> new OwnerChange(within, open, today, sentences).of(held, wish)
+                        .map(transfer -> new TransferSheet(transfer, sentences))));
     }
 
     /** What is done with an agreement in one transaction, by a book all of whose work is that of it. */

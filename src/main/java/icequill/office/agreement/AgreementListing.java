@@ -40,7 +40,8 @@ record AgreementListing(ShopBook book, Sentences sentences, LocalDate today, Map
         read.problems().stream().map(problem -> InstallmentBilling.of(entry.number(), problem)).forEach(problems::add);
         Optional<AgreementAnswer> told = read.found();
         return new Row(entry.id(), entry.number(), entry.site(),
-                open.entries().siteNow(entry.site()).found().map(SiteEntry::customer),
+                told.map(AgreementAnswer::customer).or(() -> open.entries().siteNow(entry.site()).found()
+                        .map(SiteEntry::customer)),
                 told.map(answer -> answer.customerName() + ", " + answer.siteName()).orElse(""),
                 told.map(this::standing));
     }

@@ -17,7 +17,6 @@ import icequill.answer.agreement.ChangingSheet;
 import icequill.explain.ConstantKey;
 import icequill.explain.Phrase;
 import icequill.ledger.Reading;
-import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.life.agreement.AgreementEvent;
 import icequill.life.agreement.AgreementEvent.Arrived;
@@ -28,7 +27,9 @@ import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.TakenOver;
 import icequill.life.agreement.AgreementEvent.Told;
+import icequill.life.agreement.AgreementEvent.Transfer;
 import icequill.life.agreement.NoticeWay;
 import icequill.office.billing.StandingInvoices;
 import icequill.party.Machine;
@@ -37,6 +38,7 @@ import icequill.plans.AgreementAtSite;
 import icequill.render.words.Sentences;
 import icequill.request.AgreementRequest;
 import icequill.shop.AgreementsInForce;
+import icequill.shop.BookForms;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -54,9 +56,9 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
         AgreementRequest request = held.request();
         Site site = held.hand().site();
         return new AgreementSheet(new AgreementAnswer(request.number(), held.entry().id(), held.stage(today), site.id(),
-                site.name(), open.entries().siteNow(site.id()).found().map(SiteEntry::customer).orElse(""),
+                site.name(), owner(site.id()),
                 site.customer().name(), request.tier().id(), sentences.in(held.hand().first().plan().tier().name()),
-                request.scope().term().start(), request.scope().term().lastDay(), request.renewal().terms().goingOn(),
+                request.firstDay(), request.scope().term().lastDay(), request.renewal().terms().goingOn(),
                 held.lastDay(), request.renewal().terms().lastDayToRefuse(), request.cancelDays(),
                 request.orders().on(today),
                 held.yearPrice(),
@@ -66,6 +68,12 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                         .sorted(Comparator.comparing(AgreementChange::from)).toList(),
                 held.steps().events().stream().map(this::step).toList(),
                 open.papers().ofAgreement(request.number()).stream().map(IssuedPaper::number).toList()), sentences);
+    }
+
+    /** The customer whose agreement it is, by id. */
+    private String owner(String site) {
+        return open.entries().siteNow(site).found()
+                .map(entry -> BookForms.owner(open, entry, held.request().firstDay())).orElse("");
     }
 
     private OfSite site(AgreementAtSite state) {
@@ -80,7 +88,7 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
     /** Of the year of the term that today is in, or that is nearest to it. */
     private Optional<Calls> calls(AgreementAtSite state) {
         AgreementRequest request = state.request();
-        LocalDate first = request.scope().term().start();
+        LocalDate first = request.firstDay();
         LocalDate begun = today.isBefore(first) ? first : today;
         LocalDate day = held.lastDay().filter(begun::isAfter).orElse(begun);
         return new AgreementsInForce(held.shop()).calls(request, state.plan().tier(), state.setting().whole(), day)
@@ -134,6 +142,11 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 sentences.word("agreed.renewed", renewal.next()) + who(renewal.who()), Optional.empty());
         case Begun(LocalDate day, String before) ->
             new AgreementStep(day, sentences.word("agreed.begun", before), Optional.empty());
+        case Transfer transfer -> new AgreementStep(transfer.day(), sentences.word("agreed.transferred",
+                transfer.next(), sentences.formats().day(transfer.from()), who(transfer.who())), transfer.words());
+        case TakenOver(LocalDate day, String before) ->
+            new AgreementStep(day, sentences.word("agreed.taken-over", before, sentences.formats().day(day)),
+                    Optional.empty());
         case Changed changed -> new AgreementStep(changed.day(),
                 sentences.word("agreed.changed-from", sentences.formats().day(changed.from()),
                         ChangingSheet.moved(where(changed.added(), changed.site()),

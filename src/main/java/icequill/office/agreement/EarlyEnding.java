@@ -1,7 +1,6 @@
 package icequill.office.agreement;
 
 import icequill.agreement.Installment;
-import icequill.agreement.PaymentChange.GivenBack;
 import icequill.answer.agreement.AgreementEnding;
 import icequill.answer.agreement.AgreementEnding.Back;
 import icequill.ledger.Transaction;
@@ -17,8 +16,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Ends an agreement by notice: the step, and the credit notes of what goes back.
@@ -38,9 +35,8 @@ record EarlyEnding(ShopBook book, Transaction open, LocalDate today, Sentences s
             Ended ended = end.ended();
             Map<Integer, String> billed = StandingInvoices.byPayment(open, held.request().number());
             open.lifeSteps().add(held.steps().next(notice, held.entry().site(), ended));
-            Set<Integer> credited = ended.givenBack().values().stream().flatMap(back -> back.credited().stream())
-                    .map(GivenBack::payment).collect(Collectors.toSet());
-            return new OwedCredits(book, held, today, billed).of(credited, "agreed.credit-reason", ended.lastDay())
+            return new OwedCredits(book, held, today, billed)
+                    .of(ended.credited(), "agreed.credit-reason", ended.lastDay())
                     .map(credits -> new AgreementEnding(held.request().number(),
                             wish.by(), wish.received(), notice.lastDay(), back(end, held), credits,
                             left(held, billed, notice.lastDay(), false), left(held, billed, notice.lastDay(), true),

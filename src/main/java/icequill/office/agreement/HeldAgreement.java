@@ -65,7 +65,7 @@ record HeldAgreement(AgreementEntry entry, ShopFolder shop, WholeAgreement hand,
 
     private static Map<String, List<VisitEntry>> visits(Reading open, WholeAgreement hand) {
         return hand.request().sites().stream().map(site -> site.scope().site()).collect(Collectors
-                .toMap(site -> site, site -> SlotVisits.done(open, hand, site)));
+                .toMap(site -> site, site -> SlotVisits.done(open, hand.request(), site)));
     }
 
     /** The same, unless nobody accepted it, or somebody took a step since it was looked at. */
@@ -114,5 +114,11 @@ record HeldAgreement(AgreementEntry entry, ShopFolder shop, WholeAgreement hand,
     Map<String, List<LocalDate>> doneDays() {
         return visits.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey,
                 site -> site.getValue().stream().map(visit -> visit.began().toLocalDate()).toList()));
+    }
+
+    /** The same before a day. */
+    Map<String, List<LocalDate>> doneBefore(LocalDate day) {
+        return doneDays().entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey,
+                site -> site.getValue().stream().filter(visit -> visit.isBefore(day)).toList()));
     }
 }

@@ -91,7 +91,8 @@ public final class InstallmentBilling {
         if (hand.request().scope().billing().isPresent()) {
             return List.of();
         }
-        return SlotVisits.done(open, hand, hand.site().id()).stream().map(visit -> visit.began().toLocalDate())
+        return SlotVisits.done(open, hand.request(), hand.site().id()).stream()
+                .map(visit -> visit.began().toLocalDate())
                 .toList();
     }
 

@@ -70,14 +70,14 @@ public final class IssueOffice {
         PaperKind kind = maintenance ? PaperKind.MAINTENANCE_QUOTE : PaperKind.REPAIR_QUOTE;
         return maintenance
                 ? new PlanLoader(shop).of(name, wish.date()).then(hand -> pending(forms, new Unbilled(
-                        hand.setting().site(), kind, Optional.empty(),
+                        hand.setting().site(), wish.date(), kind, Optional.empty(),
                         shop.form(name, List.of(FormKind.MAINTENANCE_REQUEST)),
                         number -> hand.setting().site().billTo(wish.date())
                                 .then(billTo -> hand.quote(wish.numbered(number), billTo)),
                         hand.leftOut()),
                         wish))
                 : RepairQuoting.of(folder, shop, name, wish.numbered("0")).then(quoting -> pending(forms,
-                        new Unbilled(quoting.hand().site(), kind, Optional.empty(),
+                        new Unbilled(quoting.hand().site(), quoting.hand().visit().day(), kind, Optional.empty(),
                                 shop.form(name, List.of(FormKind.PLANNED_VISIT)),
                                 number -> quoting.quote(wish.numbered(number)), List.of()),
                         wish));
@@ -116,7 +116,7 @@ public final class IssueOffice {
         ShopFolder shop = forms.shop();
         return new AgreementLoader(shop, new InvoicedPayments(book)::of).of(name, wish.date()).then(hand -> {
             Site site = hand.site();
-            return pending(forms, new Unbilled(site, PaperKind.INVOICE,
+            return pending(forms, new Unbilled(site, hand.request().firstDay(), PaperKind.INVOICE,
                     Optional.of(new StandingInvoices.Payment(
                             hand.request().number(), payment, wish.booking().outOfOrder()
                                     ? List.of()
@@ -134,9 +134,10 @@ public final class IssueOffice {
     /**
      * A paper that no visit is behind, as it is under its number.
      *
+     * @param owned the day of which whoever owned the site is the customer
      * @param form that a quote is made from
      */
-    private record Unbilled(Site site, PaperKind kind, Optional<StandingInvoices.Payment> payment,
+    private record Unbilled(Site site, LocalDate owned, PaperKind kind, Optional<StandingInvoices.Payment> payment,
             Optional<Form> form, Function<String, Validated<? extends Paper>> paper, List<Problem> notices) {}
 
     private Validated<PendingWrite<BookedPaper>> pending(BookForms forms, Unbilled asked,
@@ -147,8 +148,9 @@ public final class IssueOffice {
 
     private Validated<BookedPaper> issue(Transaction open, SiteEntry entry, Unbilled asked, IssueOptions wish) {
         return asked.payment().map(one -> StandingInvoices.unlessBilled(open, one)).orElse(Validated.valid(true))
-                .then(free -> desk.issue(open, asked.kind(), wish, new Origin(Optional.of(entry.customer()),
-                        Optional.of(entry.id()), Optional.empty(),
+                .then(free -> desk.issue(open, asked.kind(), wish, new Origin(
+                        Optional.of(BookForms.owner(open, entry, asked.owned())), Optional.of(entry.id()),
+                        Optional.empty(),
                         asked.payment().map(StandingInvoices.Payment::agreement),
                         Optional.empty(), Optional.empty()), asked.paper()))
                 .map(issued -> {

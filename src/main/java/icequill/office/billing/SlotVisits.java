@@ -2,7 +2,7 @@ package icequill.office.billing;
 
 import icequill.ledger.Reading;
 import icequill.ledger.entries.VisitEntry;
-import icequill.plans.WholeAgreement;
+import icequill.request.AgreementRequest;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
@@ -13,13 +13,14 @@ public final class SlotVisits {
     private SlotVisits() {
     }
 
-    /** Those that were done at one of its sites without being asked for, from a month before the term on. */
-    public static List<VisitEntry> done(Reading open, WholeAgreement hand, String site) {
+    /** Those that were done at one of its sites without being asked for, from a month before the term on, and none after its end. */
+    public static List<VisitEntry> done(Reading open, AgreementRequest agreement, String site) {
         Set<String> calls = open.entries().calls().keySet();
         Set<String> withdrawn = open.entries().withdrawals().keySet();
-        LocalDate first = hand.request().scope().term().start().minusMonths(1);
+        LocalDate first = agreement.firstVisitDay();
         return open.entries().visitsAt(site).stream()
                 .filter(visit -> !visit.isPlanned() && !calls.contains(visit.id()) && !withdrawn.contains(visit.id()))
-                .filter(visit -> !visit.began().toLocalDate().isBefore(first)).toList();
+                .filter(visit -> !visit.began().toLocalDate().isBefore(first))
+                .filter(visit -> !agreement.isPastEnd(visit.began().toLocalDate())).toList();
     }
 }

@@ -13,11 +13,14 @@ import icequill.request.AgreementRequest;
 import icequill.shop.BookForms;
 import icequill.shop.BookedPapers;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
@@ -122,7 +125,15 @@ public final class StandingInvoices {
                 first && (invoice.sites().isEmpty() || agreement.part().isEmpty())
                         ? invoice.totals().net()
                         : known.stream().map(invoice::netAt).reduce(MonetaryAmount::add).orElseThrow()));
-        return new Invoiced(nets);
+        return new Invoiced(nets, done(book, agreement, site));
+    }
+
+    /** Days of visits, where each is paid when it is done and an end decides which are. */
+    private static Set<LocalDate> done(Reading book, AgreementRequest agreement, String site) {
+        return agreement.ended().isPresent() && agreement.scope().billing().isEmpty()
+                ? SlotVisits.done(book, agreement, site).stream().map(visit -> visit.began().toLocalDate())
+                        .collect(Collectors.toSet())
+                : Set.of();
     }
 
     private static Invoiced nets(Stream<InstallmentInvoice> invoices) {

@@ -26,6 +26,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -144,17 +145,20 @@ public final class VisitBilling {
             IssueOptions wish) {
         Problems problems = new Problems();
         List<SiteEntry> sites = new ArrayList<>();
+        Set<String> customers = new LinkedHashSet<>();
         List<VisitEntry> ordered = entries.stream().sorted(Comparator.comparing(VisitEntry::began)).toList();
         for (VisitEntry entry : ordered) {
             problems.take(RecordedVisits.unchanged(open, entry).then(same -> RecordedVisits.unlessBilled(open, entry)));
             problems.addAll(desk.dates().stillToCome(entry.id(), entry.ended()).list());
-            problems.take(open.entries().siteNow(entry.site())).ifPresent(sites::add);
+            problems.take(open.entries().siteNow(entry.site())).ifPresent(site -> {
+                sites.add(site);
+                customers.add(BookForms.owner(open, site, entry.began().toLocalDate()));
+            });
         }
         hands.forEach(hand -> problems.addAll(DiagnosesTakenOff.problems(open, hand.visit())));
         hands.stream().map(hand -> hand.visit().id()).filter(id -> !StageBilling.before(open, id).isEmpty())
                 .forEach(id -> problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
                         "a part of visit \"" + id + "\" was invoiced before", "an invoice of its own"));
-        List<String> customers = sites.stream().map(SiteEntry::customer).distinct().toList();
         if (customers.size() > 1) {
             problems.add(Code.NOT_ALLOWED, Place.NOWHERE,
                     "they are visits of several customers: " + String.join(", ", customers), "visits of one");
@@ -163,8 +167,10 @@ public final class VisitBilling {
         for (int i = 1; i < sites.size(); i++) {
             further.add(new Origin.At(ordered.get(i).id(), sites.get(i).id()));
         }
-        return problems.or(() -> Origin.ofVisit(customers.getFirst(), sites.getFirst().id(), ordered.getFirst().id())
-                .with(further)).then(origin -> desk.issue(open, PaperKind.INVOICE, wish, origin,
+        return problems
+                .or(() -> Origin.ofVisit(customers.iterator().next(), sites.getFirst().id(), ordered.getFirst().id())
+                        .with(further))
+                .then(origin -> desk.issue(open, PaperKind.INVOICE, wish, origin,
                         number -> CombinedInvoiceAssembly.of(hands, wish.numbered(number))))
                 .map(paper -> BookedPaper.of(paper, open)
                         .with(hands.stream().flatMap(hand -> hand.notices().stream()).toList()));
@@ -176,7 +182,8 @@ public final class VisitBilling {
                 .then(free -> desk.dates().stillToCome(entry.id(), entry.ended()).or(() -> free))
                 .then(free -> open.entries().site(entry.site()))
                 .then(site -> desk.issue(open, PaperKind.INVOICE, wish,
-                        Origin.ofVisit(site.customer(), site.id(), entry.id()),
+                        Origin.ofVisit(BookForms.owner(open, site, entry.began().toLocalDate()), site.id(),
+                                entry.id()),
                         number -> InvoiceAssembly.of(hand, StageBilling.before(open, entry.id()),
                                 wish.numbered(number))))
                 .map(paper -> BookedPaper.of(paper, open).with(hand.notices()));

@@ -35,7 +35,7 @@ public final class NewAgreement {
         Problems problems = new Problems();
         Optional<AgreementEntry> entry = new AgreementLoader(shop, new InvoicedPayments(book)::of)
                 .read(form, day, problems).map(hand -> {
-                    LocalDate start = hand.request().scope().term().start();
+                    LocalDate start = hand.request().firstDay();
                     twice(shop, hand.request().number(), hand.request().machines(hand.site(), start), hand.site(),
                             start)
                             .forEach(message -> problems.add(Code.NOT_ALLOWED, new Place("", 0, "start"), message,

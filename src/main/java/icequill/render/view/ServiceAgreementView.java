@@ -155,7 +155,9 @@ public record ServiceAgreementView(ServiceAgreement agreement, Sentences sentenc
         Details details = new Details(sentences);
         details.add("agreement.plan", Sentences.capitalized(sentences.in(agreement.tier().name())));
         details.add("agreement.runs", sentences.say(Phrase.of("agreement.from-to",
-                new Fact.Day(agreement.terms().term().start()), new Fact.Day(agreement.terms().term().lastDay()))));
+                new Fact.Day(agreement.firstDay()), new Fact.Day(agreement.terms().term().lastDay()))));
+        details.add("agreement.rest", agreement.rest().map(rest -> sentences.say(Phrase.of("agreement.rest-of",
+                new Fact.Text(rest.of()), new Fact.Day(rest.from()), new Fact.Amount(agreement.termPrice())))));
         details.add("agreement.price", sentences.say(Phrase.of(span().key("agreement.price-of-year"),
                 new Fact.Amount(agreement.yearPrice()))));
         details.add("agreement.figured", sentences.how(agreement.how(), agreement.yearPrice()));

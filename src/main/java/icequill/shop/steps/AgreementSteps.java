@@ -15,7 +15,9 @@ import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.TakenOver;
 import icequill.life.agreement.AgreementEvent.Told;
+import icequill.life.agreement.AgreementEvent.Transfer;
 import icequill.life.agreement.AgreementState;
 import icequill.life.agreement.AgreementTerms;
 import icequill.life.agreement.NoticeBy;
@@ -66,9 +68,11 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private static final String BACK = "back ";
     /** The same of a payment that was still to be billed. */
     private static final String LESS = "less ";
+    /** Then the id of a site: the day of its first visit that goes over to a new owner. */
+    private static final String VISIT = "visit ";
 
     private enum Event {
-        NOTICE, REFUSAL, TOLD, ARRIVED, CAME_BACK, RENEWED, BEGUN, CHANGED, ORDERED
+        NOTICE, REFUSAL, TOLD, ARRIVED, CAME_BACK, RENEWED, BEGUN, CHANGED, ORDERED, TRANSFERRED, TAKEN_OVER
     }
 
     public AgreementSteps {
@@ -77,9 +81,11 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
 
     /** By what an agreement may be changed and ended. */
     public static AgreementTerms terms(AgreementRequest request) {
-        return new AgreementTerms(request.renewal().terms(), request.cancelDays(), request.sites().stream()
-                .filter(site -> !site.changes().isEmpty())
-                .collect(Collectors.toMap(site -> site.scope().site(), site -> site.changes().getLast().from())));
+        return new AgreementTerms(request.renewal().terms(), request.firstDay(), request.cancelDays(),
+                request.sites().stream()
+                        .filter(site -> !site.changes().isEmpty())
+                        .collect(Collectors.toMap(site -> site.scope().site(),
+                                site -> site.changes().getLast().from())));
     }
 
     /** Where it stands. */
@@ -101,10 +107,20 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         case AgreementState.Renewed renewed -> request;
         case AgreementState.Refused refused ->
             request.ending(new Ended(request.renewal().terms().term().lastDay(), Map.of()));
-        case AgreementState.Noticed noticed -> request.ending(new Ended(noticed.notice().lastDay(),
-                steps.stream().filter(step -> event(step).equals(noticed.notice())).findFirst()
-                        .map(step -> givenBack(step, currency)).orElseThrow()));
+        case AgreementState.Noticed(Notice notice) ->
+            request.ending(new Ended(notice.lastDay(), givenBack(step(notice), currency)));
+        case AgreementState.Transferred(Transfer transfer) -> request.ending(new Ended(transfer.from().minusDays(1),
+                givenBack(step(transfer), currency), goingOver(step(transfer))));
         };
+    }
+
+    private LifeStep step(AgreementEvent told) {
+        return steps.stream().filter(step -> event(step).equals(told)).findFirst().orElseThrow();
+    }
+
+    private static Map<String, LocalDate> goingOver(LifeStep step) {
+        return step.said().keySet().stream().filter(key -> key.startsWith(VISIT))
+                .collect(Collectors.toMap(key -> key.substring(VISIT.length()), key -> day(step, key)));
     }
 
     private AgreementRequest changed(AgreementRequest request) {
@@ -163,6 +179,9 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         case CHANGED -> new Changed(step.dated(), day(step, FROM), step.site().orElse(""), ids(step, ADD),
                 ids(step, REMOVE), step.text(WHO), step.text(WORDS));
         case ORDERED -> new Ordered(step.dated(), day(step, FROM), step.text(ORDER), step.text(WHO));
+        case TRANSFERRED -> new Transfer(step.dated(), day(step, FROM), step.text(NEXT).orElse(""), step.text(WHO),
+                step.text(WORDS));
+        case TAKEN_OVER -> new TakenOver(step.dated(), step.text(BEFORE).orElse(""));
         };
     }
 
@@ -187,11 +206,30 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     public LifeStep next(Notice notice, String site, Ended ended) {
         Map<String, String> said = new HashMap<>(Map.of(LAST_DAY, notice.lastDay().toString(), BY, notice.by().name(),
                 WAY, notice.way().name()));
+        say(said, ended);
+        return next(Event.NOTICE, notice, site, said, notice.who(), notice.words());
+    }
+
+    /**
+     * That a new owner takes over the rest, as the step after the last.
+     *
+     * @param site at which it is, the first of several
+     * @param ended what goes back to the former owner, and which visits go over to the new one
+     * @param former owner, by id, with whom the step is forgotten too
+     */
+    public LifeStep next(Transfer transfer, String site, Ended ended, String former) {
+        Map<String, String> said = new HashMap<>(Map.of(FROM, transfer.from().toString(), NEXT, transfer.next(),
+                LifeStep.CUSTOMER, former));
+        say(said, ended);
+        ended.goingOver().forEach((where, visit) -> said.put(VISIT + where, visit.toString()));
+        return next(Event.TRANSFERRED, transfer, site, said, transfer.who(), transfer.words());
+    }
+
+    private static void say(Map<String, String> said, Ended ended) {
         ended.givenBack().forEach((where, back) -> {
             say(said, LESS, where, back.less());
             say(said, BACK, where, back.credited());
         });
-        return next(Event.NOTICE, notice, site, said, notice.who(), notice.words());
     }
 
     /** That anything else happens, as the step after the last. */
@@ -210,6 +248,10 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
             next(Event.BEGUN, event, site, Map.of(BEFORE, begun.before()), Optional.empty(), Optional.empty());
         case Changed changed ->
             next(Event.CHANGED, event, changed.site(), said(changed), changed.who(), changed.words());
+        case Transfer transfer -> next(Event.TRANSFERRED, transfer, site,
+                Map.of(FROM, transfer.from().toString(), NEXT, transfer.next()), transfer.who(), transfer.words());
+        case TakenOver taken ->
+            next(Event.TAKEN_OVER, event, site, Map.of(BEFORE, taken.before()), Optional.empty(), Optional.empty());
         case Ordered ordered -> next(Event.ORDERED, event, site, said(ordered), ordered.who(), Optional.empty());
         };
     }

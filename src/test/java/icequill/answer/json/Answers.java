@@ -31,6 +31,7 @@ import icequill.answer.agreement.AgreementList;
 import icequill.answer.agreement.AgreementSheet;
 import icequill.answer.agreement.ChangingSheet;
 import icequill.answer.agreement.EndingSheet;
+import icequill.answer.agreement.TransferSheet;
 import icequill.answer.call.CallListSheet;
 import icequill.answer.call.CallSheet;
 import icequill.answer.call.TakenCallSheet;
@@ -127,6 +128,7 @@ final class Answers {
         all.put("agreement", AgreementSheet.class);
         all.put("agreement-ending", EndingSheet.class);
         all.put("agreement-changing", ChangingSheet.class);
+        all.put("agreement-transfer", TransferSheet.class);
         all.put("renewals", RenewalList.class);
         all.put("due-visits", DueSheet.class);
         all.put("person-calendar", CalendarSheet.class);

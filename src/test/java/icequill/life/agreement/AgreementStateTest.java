@@ -14,11 +14,14 @@ import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.TakenOver;
 import icequill.life.agreement.AgreementEvent.Told;
+import icequill.life.agreement.AgreementEvent.Transfer;
 import icequill.life.agreement.AgreementState.InForce;
 import icequill.life.agreement.AgreementState.Noticed;
 import icequill.life.agreement.AgreementState.Refused;
 import icequill.life.agreement.AgreementState.Renewed;
+import icequill.life.agreement.AgreementState.Transferred;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import java.time.LocalDate;
@@ -35,11 +38,12 @@ class AgreementStateTest {
 
     private static final Term YEAR = new Term(LocalDate.of(2026, 6, 1), 12);
     private static final AgreementTerms BY_TERM = new AgreementTerms(new RenewalTerms(YEAR, 60, 12, GoingOn.BY_TERM),
-            30, Map.of("depot", LocalDate.of(2026, 10, 1)));
+            YEAR.start(), 30, Map.of("depot", LocalDate.of(2026, 10, 1)));
     private static final AgreementTerms BY_MONTH = new AgreementTerms(new RenewalTerms(YEAR, 60, 1, GoingOn.BY_MONTH),
-            30, Map.of());
+            YEAR.start(), 30, Map.of());
     private static final InForce RUNNING = new InForce(List.of());
     private static final Notice NOTICE = notice("2026-12-01", "2026-12-31");
+    private static final Transfer SALE = transfer("2026-11-10");
     private static final Refusal REFUSAL = refusal("2027-04-01");
 
     private static final SentNotice SENT = new SentNotice(LocalDate.of(2027, 3, 8), Delivery.CERTIFIED_MAIL,
@@ -109,6 +113,26 @@ class AgreementStateTest {
                         "from: it begins on 2026-06-01 (that day or a later one)"),
                 row(RUNNING, ordered("2026-06-01", " "), "order: a purchase order has 1 to 60 letters and digits (its"
                         + " number, or none at all)"),
+                row(RUNNING, SALE, new Transferred(SALE)),
+                row(TOLD, transfer("2027-05-31"), new Transferred(transfer("2027-05-31"))),
+                row(RUNNING, transfer("2026-06-01"),
+                        "from: 2026-06-01 is not within the term after its first day (a day"
+                                + " from 2026-06-02 to 2027-05-31)"),
+                row(RUNNING, transfer("2027-06-01"),
+                        "from: 2027-06-01 is not within the term after its first day (a day"
+                                + " from 2026-06-02 to 2027-05-31)"),
+                row(RUNNING, transfer("2026-10-01"), "from: 2026-10-01 does not come after the change of 2026-10-01, by"
+                        + " which prices are known (a day from 2026-10-02 to 2027-05-31)"),
+                row(new Noticed(NOTICE), SALE,
+                        "notice was given on 2026-12-01 already: the agreement ends on 2026-12-31"),
+                row(new Refused(REFUSAL), SALE, "that it goes on was refused on 2027-04-01 already"),
+                row(new Renewed(List.of(), RENEWAL), SALE, "it goes on as A-2027-001 already"),
+                row(new Transferred(SALE), SALE, "it went over to A-2026-009 on 2026-11-10 already"),
+                row(new Transferred(SALE), NOTICE, "it went over to A-2026-009 on 2026-11-10 already"),
+                row(new Transferred(SALE), added("2026-12-01", "depot"),
+                        "it went over to A-2026-009 on 2026-11-10 already"),
+                row(new Transferred(SALE), ordered("2026-12-15", "PO-7"), new Transferred(SALE)),
+                row(RUNNING, new TakenOver(LocalDate.of(2026, 11, 10), "A-2026-001"), RUNNING),
                 new Row(BY_MONTH, RUNNING, notice("2027-04-15", "2027-05-15"),
                         new Noticed(notice("2027-04-15", "2027-05-15"))),
                 new Row(BY_MONTH, RUNNING, notice("2027-05-15", "2027-07-31"),
@@ -125,6 +149,11 @@ class AgreementStateTest {
     private static Notice notice(String received, String last) {
         return new Notice(LocalDate.parse(received), LocalDate.parse(last), NoticeBy.CUSTOMER, NoticeWay.MAIL,
                 Optional.of("J. Baker"), Optional.empty());
+    }
+
+    private static Transfer transfer(String from) {
+        return new Transfer(LocalDate.of(2026, 11, 12), LocalDate.parse(from), "A-2026-009", Optional.of("J. Baker"),
+                Optional.empty());
     }
 
     private static Changed added(String from, String site) {
@@ -155,10 +184,15 @@ class AgreementStateTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2026-05-31, TO_COME, TO_COME", "2026-06-01, IN_FORCE, NOTICE_GIVEN",
-            "2026-12-31, IN_FORCE, NOTICE_GIVEN", "2027-01-01, IN_FORCE, ENDED_BY_NOTICE",
-            "2027-05-31, IN_FORCE, ENDED_BY_NOTICE", "2027-06-01, ENDED_BY_TERM, ENDED_BY_NOTICE"})
-    void stage_isToldByItsLastDay(LocalDate day, AgreementStage running, AgreementStage noticed) {
+    @CsvSource({"2026-05-31, TO_COME, TO_COME, TO_COME", "2026-06-01, IN_FORCE, NOTICE_GIVEN, IN_FORCE",
+            "2026-11-09, IN_FORCE, NOTICE_GIVEN, IN_FORCE", "2026-11-10, IN_FORCE, NOTICE_GIVEN, ENDED_BY_TRANSFER",
+            "2026-12-31, IN_FORCE, NOTICE_GIVEN, ENDED_BY_TRANSFER",
+            "2027-01-01, IN_FORCE, ENDED_BY_NOTICE, ENDED_BY_TRANSFER",
+            "2027-05-31, IN_FORCE, ENDED_BY_NOTICE, ENDED_BY_TRANSFER",
+            "2027-06-01, ENDED_BY_TERM, ENDED_BY_NOTICE, ENDED_BY_TRANSFER"})
+    void stage_isToldByItsLastDay(LocalDate day, AgreementStage running, AgreementStage noticed,
+            AgreementStage transferred) {
+        assertThat(new Transferred(SALE).on(day, BY_TERM)).isEqualTo(transferred);
         assertThat(RUNNING.on(day, BY_TERM)).isEqualTo(running);
         assertThat(new Noticed(NOTICE).on(day, BY_TERM)).isEqualTo(noticed);
     }
