@@ -52,11 +52,6 @@ public final class Entries {
         return new MergeRows(handle, kind).problem(id);
     }
 
-    /** A customer; one who was merged is found as whom he is now. */
-    public Validated<CustomerEntry> customerNow(String id) {
-        return customer(MergeRows.ofCustomers(handle).into(id).orElse(id));
-    }
-
     /** The customers who were merged into one, by id. */
     public List<CustomerEntry> mergedInto(String customer) {
         CustomerRows rows = new CustomerRows(handle);
