@@ -312,7 +312,7 @@ class ArchitectureTest {
         room(arrows, "web.claim", "web.page office.claim answer.claim life.claim");
         // request and document, because a paper without a number is asked for by what it is to say
         room(arrows, "web.mail",
-                "web.page office office.days office.letters office.mail answer answer.mail life.mail request document shop party explain");
+                "web.page office office.care office.days office.letters office.mail answer answer.mail life.mail request document shop party explain");
         room(arrows, "web.days", "life.telling web.page office.days answer.days");
         room(arrows, "web.rates", "web.page office.care office.register answer.rates answer.register files.pricing");
         room(arrows, "web.run",

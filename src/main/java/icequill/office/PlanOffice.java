@@ -151,8 +151,8 @@ public final class PlanOffice {
     private static Validated<Boolean> mailed(NoticePlan plan, PaperOptions options) {
         Problems problems = new Problems();
         plan.rules().stream().filter(rule -> options.extras().mail() && !rule.delivery().contains(Delivery.EMAIL))
-                .forEach(rule -> problems.add(Code.NOT_ALLOWED, new Place("notices.yaml", 0, rule.id()),
-                        "by this law a notice does not count that comes by e-mail", rule.delivery().stream()
+                .forEach(rule -> problems.add(Code.NOT_ALLOWED, new Place("notices.yaml", 0, ""),
+                        "by " + rule.id() + " a notice does not count that comes by e-mail", rule.delivery().stream()
                                 .map(way -> ConstantKey.of(way)).collect(Collectors.joining(", "))));
         return problems.or(() -> true);
     }

@@ -10,6 +10,7 @@ import icequill.web.door.Door;
 import icequill.web.door.Doorkeeper;
 import icequill.web.page.Assets;
 import icequill.web.page.PageHandler;
+import icequill.web.run.OwnSending;
 import icequill.web.run.Runs;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -47,13 +48,16 @@ public final class OfficeServer implements AutoCloseable {
     private final Assets assets = Assets.shipped();
     private final Consumer<String> faults;
     private final Runs runs;
+    private final OwnSending sending;
     private final Javalin server;
 
     private OfficeServer(Path folder, Clock clock, int port, Consumer<String> faults) {
         this.faults = faults;
         this.shop = StandingShop.of(folder, clock);
         this.runs = new Runs(shop, fault -> told("work", fault));
+        this.sending = new OwnSending(shop, fault -> told("mail", fault));
         this.server = Javalin.create(this::configure).start(OWN_MACHINE, port);
+        sending.begin();
     }
 
     /**
@@ -88,6 +92,7 @@ public final class OfficeServer implements AutoCloseable {
     @Override
     public void close() {
         server.stop();
+        sending.close();
         runs.close();
         shop.close();
     }

@@ -134,6 +134,7 @@ class JsonAnswersTest {
             "claims | claim note second-pump --on 2026-06-13",
             "claim | claim send second-pump --on 2026-06-14",
             "entry | contact add Mara --customer pennon-wharf-taproom --for bills --email mara@pennon.example",
+            "mail-plan | mail write --month 2026-05 --dry-run",
             "mails | mail write INV-2026-00001",
             "mail | mail show INV-2026-00001.m1",
             "mails | mail send",

@@ -330,6 +330,22 @@ class MailLifeTest {
         assertThat(states(shop, "mail", "list", "--all")).isEmpty();
     }
 
+    @Test
+    void mergedCustomersMail_goesToWhomHeIsNow() throws IOException {
+        BookShop shop = written();
+        shop.json("contact", "add", "Mara Voss", "--customer", "pennon-wharf-taproom", "--for", "bills", "--email",
+                "mara@pennon.example");
+        shop.json("customer", "merge", BAKERY, "--into", "pennon-wharf-taproom", "--yes");
+
+        assertThat(states(shop, "mail", "list", "--customer", "pennon-wharf-taproom"))
+                .containsExactly(MAIL + " waiting");
+        assertThat(states(shop, "mail", "list", "--customer", "fernhill-hotels")).isEmpty();
+        assertThat(shop.json("mail", "show", MAIL).path("copy").path("to").get(0).asString())
+                .isEqualTo("Mara Voss <mara@pennon.example>");
+        assertThat(shop.run("mail", "write", "--customer", "pennon-wharf-taproom", "--month", "2026-05", "--dry-run")
+                .out()).contains(PAPER, "none: " + MAIL + " waiting");
+    }
+
     /** Where the law counts e-mail, the day on which it went out is that of the notice; one that came back counts no more. */
     @Test
     void renewalNotice_isTheNoticeOfItsAgreementFromTheDayOnWhichItWentOut() throws IOException {

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  *
  * @param head fields as they stand, unfolded, in order
  */
-record RawMail(List<String> head, String body) {
+public record RawMail(List<String> head, String body) {
 
     private static final Pattern ENCODED_WORD = Pattern.compile("=[?]UTF-8[?]([BQ])[?]([^?]*)[?]=( +(?==[?]))?",
             Pattern.CASE_INSENSITIVE);
@@ -25,14 +25,14 @@ record RawMail(List<String> head, String body) {
     private static final Pattern PERCENT = Pattern.compile("%([0-9A-F]{2})");
     private static final Pattern NAME = Pattern.compile("filename(?:[*]([0-9]+))?([*]?)=(?:\"([^\"]*)\"|([^;]*))");
 
-    static RawMail of(String text) {
+    public static RawMail of(String text) {
         int end = text.indexOf("\r\n\r\n");
         String head = text.substring(0, end).replaceAll("\r\n(?=[ \t])", "");
         return new RawMail(List.of(head.split("\r\n")), text.substring(end + 4));
     }
 
     /** The value of a field that stands there once. */
-    String field(String name) {
+    public String field(String name) {
         List<String> found = head.stream().filter(line -> line.regionMatches(true, 0, name + ":", 0, name.length() + 1))
                 .map(line -> line.substring(name.length() + 1).strip()).toList();
         if (found.size() != 1) {
@@ -42,7 +42,7 @@ record RawMail(List<String> head, String body) {
     }
 
     /** The value of a field for people. */
-    String words(String name) {
+    public String words(String name) {
         Matcher word = ENCODED_WORD.matcher(field(name));
         StringBuilder words = new StringBuilder();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -62,7 +62,7 @@ record RawMail(List<String> head, String body) {
         return words + field(name).substring(at);
     }
 
-    List<RawMail> parts() {
+    public List<RawMail> parts() {
         Matcher boundary = Pattern.compile("boundary=\"([^\"]+)\"").matcher(field("Content-Type"));
         if (!boundary.find()) {
             throw new AssertionError(field("Content-Type"));
@@ -74,7 +74,7 @@ record RawMail(List<String> head, String body) {
         return Arrays.stream(parts).skip(1).limit(parts.length - 2L).map(part -> of(part.substring(2))).toList();
     }
 
-    byte[] content() {
+    public byte[] content() {
         return switch (field("Content-Transfer-Encoding")) {
         case "base64" -> Base64.getMimeDecoder().decode(body);
         case "quoted-printable" -> hex(EQUALS, body.replaceAll("=[ \t]*\r\n", ""));
@@ -83,7 +83,7 @@ record RawMail(List<String> head, String body) {
         };
     }
 
-    String text() {
+    public String text() {
         return new String(content(), StandardCharsets.UTF_8);
     }
 

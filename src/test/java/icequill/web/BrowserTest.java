@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
+import com.icegreen.greenmail.util.GreenMail;
+import com.icegreen.greenmail.util.ServerSetup;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
@@ -54,7 +56,9 @@ class BrowserTest {
             "/agreements/A-2026-004/renewal", "/today/renewals", "/today/due", "/today/visits", "/today/days",
             "/today/announcements?from=2026-07-01&until=2026-09-30",
             "/today/calendar/Ada%20Quill", "/claims", "/refrigerant", "/sites/hotel-fernhill/refrigerant", "/mail",
-            "/papers/INV-2026-00001/mail", "/customers/fernhill-hotels/mail", "/jobs", "/jobs/recommended",
+            "/papers/INV-2026-00001/mail", "/customers/fernhill-hotels/mail", "/mail/write?from=2026-01-01",
+            "/mail/returned", "/customers/fernhill-hotels/statement/mail", "/agreements/A-2026-004/paper/mail",
+            "/agreements/A-2026-004/notice/mail", "/jobs", "/jobs/recommended",
             "/sites/hotel-fernhill/repair",
             "/sites/hotel-fernhill/visit", "/visits/warranty-pump-bakery/change",
             "/visits/warranty-pump-bakery/withdraw", "/papers", "/papers/INV-2026-00001",
@@ -535,6 +539,40 @@ class BrowserTest {
     private int invoices() {
         return (int) page.evaluate("async () => (await (await fetch('/papers?kind=invoice',"
                 + " {headers: {Accept: 'application/json'}})).json()).papers.length");
+    }
+
+    /** From a paper over the mail as it would go out to a real server, and back to the paper. */
+    @Test
+    void paper_isMailedFromItsPage_andSaysSo() throws Exception {
+        run("contact", "add", "Mara Voss", "--customer", "pennon-wharf-taproom", "--for", "bills", "--email",
+                "mara@pennon.example");
+        Path settings = office.shop().resolve("shop.yaml");
+        String before = Files.readString(settings);
+        GreenMail server = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
+        server.start();
+        try {
+            Files.writeString(settings, before + "\nmail:\n  server: {host: localhost, port: "
+                    + server.getSmtp().getPort() + ", security: plain}\n");
+            page.navigate(office.address() + "/papers/INV-2026-00001");
+            page.locator("a[href='/papers/INV-2026-00001/mail']").click();
+            PlaywrightAssertions.assertThat(page.locator("main")).containsText("Mara Voss <mara@pennon.example>");
+            assertThat(server.getReceivedMessages()).isEmpty();
+            page.locator("main form button").click();
+            page.waitForURL("**/mail/INV-2026-00001.m1");
+            assertThat(violations("a mail", new AxeBuilder(page).withTags(RULES))).isEmpty();
+            page.locator("form[action='/mail'] button").click();
+            PlaywrightAssertions.assertThat(page.locator("main")).containsText("INV-2026-00001.m1: went out");
+
+            assertThat(server.getReceivedMessages()).singleElement()
+                    .satisfies(mail -> assertThat(mail.getSubject()).contains("Invoice INV-2026-00001"));
+            page.navigate(office.address() + "/papers/INV-2026-00001");
+            PlaywrightAssertions.assertThat(page.locator("main")).containsText("went out, Mara Voss");
+            assertThat(violations("a mailed paper", new AxeBuilder(page).withTags(RULES))).isEmpty();
+        } finally {
+            server.stop();
+            Files.writeString(settings, before);
+        }
+        assertThat(complaints).isEmpty();
     }
 
     @Test

@@ -5,6 +5,7 @@ import icequill.cli.terminal.BookCommand;
 import icequill.cli.terminal.PeriodOptions;
 import icequill.life.mail.MailMatter.Occasion;
 import icequill.office.mail.MailOffice;
+import icequill.office.mail.MailPlanning;
 import icequill.office.mail.MailScope;
 import icequill.problem.Validated;
 import icequill.shop.ShopBook;
@@ -21,6 +22,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "write", mixinStandardHelpOptions = true, description = "Writes a mail about each of some papers: those that you name, or all of some days or of a customer's month that were not mailed yet. Nothing goes out before: icequill mail send.", footerHeading = "%nExamples:%n", footer = {
         "  icequill mail write INV-2026-00010",
         "  icequill mail write MQ-2026-00001 --lapses       that its prices soon hold no longer",
+        "  icequill mail write --customer fernhill-hotels --month 2026-05 --dry-run",
         "  icequill mail write --customer fernhill-hotels --month 2026-05",
         "  icequill mail write --customer crumb-lane-bakery --from 2026-04-01     all since that day"})
 public final class MailWriteCommand extends BookCommand {
@@ -40,6 +42,9 @@ public final class MailWriteCommand extends BookCommand {
     @Option(names = "--again", description = "Papers too that were mailed before.")
     private boolean again;
 
+    @Option(names = "--dry-run", description = "Write nothing, show which mails would be written, and why others would not.")
+    private boolean dryRun;
+
     public MailWriteCommand(Clock clock) {
         super(clock);
     }
@@ -47,10 +52,13 @@ public final class MailWriteCommand extends BookCommand {
     @Override
     public Integer call() {
         ShopBook book = ShopBook.of(folder(), clock());
-        Validated<MailList> written = new MailScope(numbers, Optional.ofNullable(customer), period.period())
-                .papers(book)
-                .then(found -> MailOffice.of(book).write(found, lapses ? Occasion.LAPSES_SOON : Occasion.ISSUED,
-                        again));
+        MailScope scope = new MailScope(numbers, Optional.ofNullable(customer), period.period());
+        Occasion occasion = lapses ? Occasion.LAPSES_SOON : Occasion.ISSUED;
+        if (dryRun) {
+            return list(new MailPlanning(book, scope, occasion, again).plan());
+        }
+        Validated<MailList> written = scope.papers(book)
+                .then(found -> MailOffice.of(book).write(found, occasion, again));
         return printout().done(list(written), written.found().map(MailList::problems).orElse(List.of()));
     }
 }

@@ -105,8 +105,9 @@ public record LooseMails(ShopBook book) {
     /** The mail about a paper as it would be written, with why it cannot be; nothing is written. */
     public Validated<MailSheet> proposal(LoosePaper paper) {
         return pdf(paper).then(pdf -> {
-            MailFile file = MailFile.of(paper.name() + END, PDF, pdf.bytes());
-            return book.read(open -> first(open, paper, paper.name(), file)
+            String name = new PaperWriter(book).named(paper.name(), paper.paper(), pdf.bytes());
+            MailFile file = MailFile.of(name + END, PDF, pdf.bytes());
+            return book.read(open -> first(open, paper, name, file)
                     .map(step -> proposal(open, MailLife.proposed(step), paper, file)));
         });
     }

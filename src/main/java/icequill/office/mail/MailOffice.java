@@ -148,8 +148,12 @@ public final class MailOffice {
     /** The mail about a paper as it would be written; its problems where it cannot be. */
     public Validated<MailSheet> proposal(String number, Occasion occasion) {
         return book.read(open -> PaperNumbers.find(open, number)
-                .then(issued -> first(issued, MailLife.about(open, issued.number()), occasion))
-                .map(step -> sheet(open, MailLife.proposed(step))));
+                .then(issued -> proposal(open, issued, MailLife.about(open, issued.number()), occasion)));
+    }
+
+    /** @param before the mails about it */
+    Validated<MailSheet> proposal(Reading open, IssuedPaper issued, List<MailLife> before, Occasion occasion) {
+        return first(issued, before, occasion).map(step -> sheet(open, MailLife.proposed(step)));
     }
 
     /** Mails about a paper, in their order. */

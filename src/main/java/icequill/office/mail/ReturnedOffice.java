@@ -44,9 +44,20 @@ public final class ReturnedOffice {
         return new ReturnedOffice(book);
     }
 
-    /** The same of the folder that shop.yaml sets. */
+    /** The folder into which somebody saves what mail servers sent back, as shop.yaml has it; empty where none is set. */
+    public Optional<String> folder() {
+        return MailSettings.of(book.folder()).returned();
+    }
+
+    /** Mails that came back, of which somebody has to look after. */
+    public Validated<MailList> returned() {
+        return MailOffice.of(book).mails(false, Optional.empty()).map(all -> new MailList(all.mails().stream()
+                .filter(mail -> mail.state() == MailEntry.State.RETURNED).toList(), List.of()));
+    }
+
+    /** Reads that folder. */
     public Validated<MailList> readFolder() {
-        return MailSettings.of(book.folder()).returned().map(folder -> read(book.folder().resolve(folder)))
+        return folder().map(folder -> read(book.folder().resolve(folder)))
                 .orElseGet(() -> Validated.invalid(new Problem(Code.MISSING, new Place("shop.yaml", 0, "mail.returned"),
                         "no folder is set into which mails that came back are saved",
                         "the name of one, such as: returned")));

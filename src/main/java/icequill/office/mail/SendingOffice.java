@@ -61,8 +61,21 @@ public final class SendingOffice {
 
     /** Ids of the mails that may be sent now, in the order in which they were written. */
     public Validated<List<String>> due() {
+        return due(mail -> true);
+    }
+
+    /** Those of them that the office sends while it is open, without being asked; none where no server is set. */
+    public Validated<List<String>> dueByItself() {
+        return settings.server().isEmpty() ? Validated.valid(List.of()) : switch (settings.byItself()) {
+        case NOTHING -> Validated.valid(List.of());
+        case RETRIES -> due(mail -> mail.state() instanceof MailState.Waiting waiting && waiting.tries() > 0);
+        case EVERYTHING -> due();
+        };
+    }
+
+    private Validated<List<String>> due(Predicate<MailLife> which) {
         return book.read(open -> Validated.valid(MailLife.all(open, false).stream()
-                .filter(mail -> mail.state().isDue(desk(book).now()))
+                .filter(mail -> mail.state().isDue(desk(book).now())).filter(which)
                 .sorted(Comparator.comparing((MailLife mail) -> mail.state().since())
                         .thenComparing(MailLife::id))
                 .map(MailLife::id).toList()));

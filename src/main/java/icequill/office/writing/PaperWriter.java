@@ -46,13 +46,13 @@ public final class PaperWriter {
      */
     public Validated<List<Path>> write(Paper paper, String name, Extras extras) {
         return finished(paper).then(valid -> printed(paper, name, extras)).then(files -> {
-            if (isFree(name, files)) {
+            String longer = named(name, paper, Objects.requireNonNull(files.get(name + ".pdf")));
+            if (longer.equals(name)) {
                 return written(files, true);
             }
-            String longer = longer(name, paper);
             Map<String, byte[]> renamed = new LinkedHashMap<>();
             files.forEach((file, bytes) -> renamed.put(longer + file.substring(name.length()), bytes));
-            return written(renamed, isFree(longer, renamed));
+            return written(renamed, isFree(longer, Objects.requireNonNull(renamed.get(longer + ".pdf"))));
         });
     }
 
@@ -67,15 +67,20 @@ public final class PaperWriter {
                 .then(html -> ShippedValues.problems(shop.ratesInUse().folder(), paper, html).or(() -> paper));
     }
 
+    /** The name of a paper's files as they would be written: its own, or the longer one. */
+    public String named(String name, Paper paper, byte[] pdf) {
+        return isFree(name, pdf) ? name : longer(name, paper);
+    }
+
     /** Whether nothing lies there, or the same paper as it was printed before. */
-    private boolean isFree(String name, Map<String, byte[]> files) {
+    private boolean isFree(String name, byte[] printed) {
         Path pdf = papers.resolve(name + ".pdf");
         if (!Files.exists(pdf)) {
             return true;
         }
         try {
             Optional<Imprint> there = Imprint.of(Files.readAllBytes(pdf));
-            return there.isPresent() && there.equals(Imprint.of(Objects.requireNonNull(files.get(name + ".pdf"))));
+            return there.isPresent() && there.equals(Imprint.of(printed));
         } catch (IOException unreadable) {
             return false;
         }

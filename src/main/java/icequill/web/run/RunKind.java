@@ -6,6 +6,8 @@ public enum RunKind {
     ISSUE,
     /** Mails, one by one; what went out before it was stopped went out. */
     SEND,
+    /** What mail servers sent back, read. */
+    RETURNED,
     /** The whole book looked at. */
     AUDIT,
     /** Forms and lists looked at, to be taken in. */

@@ -11,7 +11,7 @@ public sealed interface RunResult {
     /** Papers that were issued, and why others were not. */
     record Issued(IssuedPapers.Data issued) implements RunResult {}
 
-    /** Mails that were tried, and why others were not. */
+    /** Mails to which something happened, and why nothing did to others. */
     record Sent(MailList sent) implements RunResult {}
 
     /** How the book was found. */

@@ -48,6 +48,7 @@ import icequill.answer.job.JobList;
 import icequill.answer.job.JobSheet;
 import icequill.answer.job.RecommendedRepairs;
 import icequill.answer.mail.MailList;
+import icequill.answer.mail.MailPlan;
 import icequill.answer.mail.MailRecipients;
 import icequill.answer.mail.MailSheet;
 import icequill.answer.minutes.MinutesSheet;
@@ -135,6 +136,7 @@ final class Answers {
         all.put("proposed-days", DaysSheet.class);
         all.put("agreements", AgreementList.class);
         all.put("mail", MailSheet.class);
+        all.put("mail-plan", MailPlan.class);
         all.put("mails", MailList.class);
         all.put("mail-recipients", MailRecipients.class);
         all.put("payments", PaymentList.class);
