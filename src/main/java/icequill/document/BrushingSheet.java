@@ -72,9 +72,14 @@ public record BrushingSheet(LocalDate date, Shop shop, Language language, PaperS
      * @param bought what was paid for brushings in the last twelve months
      * @param kept both less twelve brushings of his own and the brush; negative where they cost more
      * @param electricity less of it in a year, beside the sum; empty where nothing is known of the machines
+     * @param inputs when the condensers were brushed last, and which calls there were, each with who says so
      */
     public record Savings(BigDecimal calls, MonetaryAmount spared, MonetaryAmount bought, MonetaryAmount kept,
-            Optional<Electricity> electricity) {}
+            Optional<Electricity> electricity, List<Outlook.Input> inputs) {
+        public Savings {
+            inputs = List.copyOf(inputs);
+        }
+    }
 
     /** A range: no dirt to speak of, some, much. */
     public record Electricity(MonetaryAmount low, MonetaryAmount middle, MonetaryAmount high) {}

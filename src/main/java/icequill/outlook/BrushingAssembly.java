@@ -8,21 +8,15 @@ import icequill.document.BrushingSheet.Reason;
 import icequill.document.BrushingSheet.Sum;
 import icequill.explain.Explanation;
 import icequill.explain.Figure;
-import icequill.forecast.effects.EnergyLimits;
-import icequill.forecast.inputs.ForecastRates;
 import icequill.money.Rounding;
 import icequill.party.Language;
 import icequill.party.Machine;
-import icequill.party.Shop;
-import icequill.party.Site;
 import icequill.plans.HypotheticalCall;
 import icequill.pricer.PricedVisit;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
-import icequill.rates.Rates;
-import icequill.request.BrushingRequest;
 import icequill.work.Caution;
 import icequill.work.ChargeClass;
 import icequill.work.Hazard;
@@ -35,42 +29,38 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/**
- * Puts a brushing sheet together: who may brush what, and what it costs and saves.
- *
- * @param expected what calls are forecast by; empty where the shop does not say
- */
-record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest request, Optional<ForecastRates> expected,
-        EnergyLimits limits, Language language) {
+/** Puts a brushing sheet together: who may brush what, and what it costs and saves. */
+record BrushingAssembly(BrushingContext hand, Language language) {
 
     private static final int MINUTES_OF_AN_HOUR = 60;
     /** Minutes that a technician takes for one condenser (common practice). */
     private static final int BRUSHING = 10;
     private static final int MONTHS = 12;
 
-    /** The sheet, or why there can be none for this site. */
+    /** The sheet, or why there can be none for this hand.site(). */
     Validated<BrushingSheet> sheet(LocalDate date) {
         Problems problems = new Problems();
         if (yours().isEmpty()) {
-            problems.add(new Problem(Code.NOT_ALLOWED, request.place(),
-                    "no machine of this site may be brushed by the customer's staff: " + site.machines().stream()
+            problems.add(new Problem(Code.NOT_ALLOWED, hand.request().place(),
+                    "no machine of this site may be brushed by the customer's staff: " + hand.site().machines().stream()
                             .map(machine -> machine.id() + " " + reasons(machine)).collect(Collectors.joining(", ")),
                     "a self-contained, air-cooled machine with cord and plug that is listed as reachable"));
         }
-        return problems.or(() -> date).then(day -> new HypotheticalCall(shop, site, rates)
-                .price(day, rates.labor().bands().getFirst(),
+        return problems.or(() -> date).then(day -> new HypotheticalCall(hand.shop(), hand.site(), hand.rates())
+                .price(day, hand.rates().labor().bands().getFirst(),
                         HypotheticalCall.Work.of(BRUSHING, ChargeClass.CLEANING, List.of())))
                 .then(priced -> savings(date, comparison(priced))
                         .map(savings -> assembled(date, priced, savings)));
     }
 
     private Validated<Optional<BrushingSheet.Savings>> savings(LocalDate date, Comparison comparison) {
-        return expected.map(found -> new BrushingSavings(shop, site, rates, found, limits, request, yours())
-                .over(date, comparison).map(Optional::of)).orElseGet(() -> Validated.valid(Optional.empty()));
+        return hand.expected()
+                .map(found -> new BrushingSavings(hand, found, yours()).over(date, comparison).map(Optional::of))
+                .orElseGet(() -> Validated.valid(Optional.empty()));
     }
 
     private List<Machine> yours() {
-        return site.machines().stream().filter(machine -> reasons(machine).isEmpty()).toList();
+        return hand.site().machines().stream().filter(machine -> reasons(machine).isEmpty()).toList();
     }
 
     private List<Reason> reasons(Machine machine) {
@@ -87,7 +77,7 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
         if (machine.connection() == Machine.Connection.HARD_WIRED) {
             reasons.add(Reason.HARD_WIRED);
         }
-        boolean reachable = request.reachable().stream().anyMatch(named -> named.machine().equals(machine.id()));
+        boolean reachable = hand.request().reachable().stream().anyMatch(named -> named.machine().equals(machine.id()));
         // Of others it is not asked, so that the sheet gives the reason that lasts.
         if (reasons.isEmpty() && !reachable) {
             reasons.add(Reason.BEHIND_PANEL);
@@ -96,17 +86,19 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
     }
 
     private BrushingSheet assembled(LocalDate date, PricedVisit priced, Optional<BrushingSheet.Savings> savings) {
-        List<Left> left = site.machines().stream().filter(machine -> !reasons(machine).isEmpty())
+        List<Left> left = hand.site().machines().stream().filter(machine -> !reasons(machine).isEmpty())
                 .map(machine -> new Left(machine, reasons(machine))).toList();
-        return new BrushingSheet(date, shop, language, shop.paper(), site.customer().name(), site.name(),
-                site.storeNumber(), site.address(), yours(), left, comparison(priced), savings, cautions());
+        return new BrushingSheet(date, hand.shop(), language, hand.shop().paper(), hand.site().customer().name(),
+                hand.site().name(),
+                hand.site().storeNumber(), hand.site().address(), yours(), left, comparison(priced), savings,
+                cautions());
     }
 
-    /** Those of brushing, and of being near any machine of the site. */
+    /** Those of brushing, and of being near any machine of the hand.site(). */
     private List<Caution> cautions() {
         Set<Hazard> hazards = Hazards.always();
         yours().forEach(machine -> hazards.addAll(Hazards.ofBrushing(machine)));
-        site.machines().forEach(machine -> hazards.addAll(Hazards.of(site, machine)));
+        hand.site().machines().forEach(machine -> hazards.addAll(Hazards.of(hand.site(), machine)));
         return List.copyOf(Hazard.cautions(SafetyPaper.BRUSHING_SHEET, hazards));
     }
 
@@ -115,11 +107,11 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
                 .map(line -> new Charge(line.text(), line.net(), withoutArrival(line.how()))).toList();
         Sum visit = sum(ours.stream().map(charge -> Figure.price(charge.net(), "")).reduce(Figure::plus)
                 .orElseThrow());
-        Sum own = sum(work(request.minutes()));
-        Figure brush = Figure.price(request.brush(), "");
+        Sum own = sum(work(hand.request().minutes()));
+        Figure brush = Figure.price(hand.request().brush(), "");
         Sum difference = sum(Figure.price(visit.amount(), "").minus(Figure.price(own.amount(), "")).minus(brush));
-        Sum year = sum(work((long) MONTHS * request.minutes() * yours().size()).plus(brush));
-        return new Comparison(ours, visit, own, request.brush(), difference, year);
+        Sum year = sum(work((long) MONTHS * hand.request().minutes() * yours().size()).plus(brush));
+        return new Comparison(ours, visit, own, hand.request().brush(), difference, year);
     }
 
     /** Nobody has come, so it is not said when. */
@@ -129,12 +121,12 @@ record BrushingAssembly(Shop shop, Site site, Rates rates, BrushingRequest reque
     }
 
     private Figure work(long minutes) {
-        return Figure.term(minutes, "min").times(Figure.price(request.wage(), "h"))
-                .over(Figure.term(MINUTES_OF_AN_HOUR, "min/h")).rounded(Rounding.LINE, shop.currency());
+        return Figure.term(minutes, "min").times(Figure.price(hand.request().wage(), "h"))
+                .over(Figure.term(MINUTES_OF_AN_HOUR, "min/h")).rounded(Rounding.LINE, hand.shop().currency());
     }
 
     private Sum sum(Figure figure) {
         Explanation how = Explanation.of(figure);
-        return new Sum(how.amount(shop.currency()), how);
+        return new Sum(how.amount(hand.shop().currency()), how);
     }
 }

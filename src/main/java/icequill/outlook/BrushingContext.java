@@ -4,6 +4,7 @@ import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheetPair;
 import icequill.forecast.effects.EnergyLimits;
 import icequill.forecast.inputs.ForecastRates;
+import icequill.forecast.inputs.SiteVisits;
 import icequill.party.Language;
 import icequill.party.Machine;
 import icequill.party.Shop;
@@ -16,10 +17,15 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
-/** A request for a brushing sheet that was read, with everything that goes into it. */
+/**
+ * A request for a brushing sheet that was read, with everything that goes into it.
+ *
+ * @param expected what calls are forecast by; empty where the shop does not say
+ * @param book what the shop's own visits say of the site; empty where there were none
+ */
 public record BrushingContext(Shop shop, Site site, Rates rates, BrushingRequest request,
         Optional<ForecastRates> expected,
-        EnergyLimits limits) {
+        EnergyLimits limits, Optional<SiteVisits> book) {
 
     /** Machines that a request names and the site does not have. */
     public static List<Problem> unknown(BrushingRequest request, Site site) {
@@ -41,6 +47,6 @@ public record BrushingContext(Shop shop, Site site, Rates rates, BrushingRequest
 
     public Validated<BrushingSheet> sheet(LocalDate day, Optional<Language> wanted) {
         Language language = wanted.orElseGet(() -> site.customer().language().orElse(shop.language()));
-        return new BrushingAssembly(shop, site, rates, request, expected, limits, language).sheet(day);
+        return new BrushingAssembly(this, language).sheet(day);
     }
 }

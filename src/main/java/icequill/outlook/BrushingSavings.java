@@ -9,7 +9,6 @@ import icequill.forecast.Forecast;
 import icequill.forecast.MaintenancePolicy;
 import icequill.forecast.MeanDirt;
 import icequill.forecast.effects.CondensingRise;
-import icequill.forecast.effects.EnergyLimits;
 import icequill.forecast.effects.SourcedAmount;
 import icequill.forecast.inputs.ForecastRates;
 import icequill.forecast.inputs.SiteHistory;
@@ -19,15 +18,11 @@ import icequill.money.Amounts;
 import icequill.money.MinorUnits;
 import icequill.money.Stepping;
 import icequill.party.Machine;
-import icequill.party.Shop;
-import icequill.party.Site;
 import icequill.plans.ExpectedCharges;
 import icequill.plans.SiteRisks;
 import icequill.problem.Code;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
-import icequill.rates.Rates;
-import icequill.request.BrushingRequest;
 import icequill.work.Visit;
 import java.time.LocalDate;
 import java.util.List;
@@ -42,47 +37,50 @@ import javax.money.MonetaryAmount;
  *
  * @param yours the machines that he may brush
  */
-record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected, EnergyLimits limits,
-        BrushingRequest request, List<Machine> yours) {
+record BrushingSavings(BrushingContext hand, ForecastRates expected, List<Machine> yours) {
 
     private static final int MONTHS = 12;
     private static final int RISES = 3;
 
     Validated<Savings> over(LocalDate day, Comparison comparison) {
-        if (request.lastBrushed().filter(date -> date.isAfter(day)).isPresent()) {
-            return Validated.invalid(new Problem(Code.WRONG_ORDER, request.place(),
-                    "last brushed on " + request.lastBrushed().get() + ", after " + day, "a day that has been"));
+        if (hand.request().lastBrushed().filter(date -> date.isAfter(day)).isPresent()) {
+            return Validated.invalid(new Problem(Code.WRONG_ORDER, hand.request().place(),
+                    "last brushed on " + hand.request().lastBrushed().get() + ", after " + day, "a day that has been"));
         }
         SiteRisks risks = risks(day);
-        return new ExpectedCharges(shop, risks.site(), rates, expected, day).charges(Optional.empty())
+        return new ExpectedCharges(hand.shop(), risks.site(), hand.rates(), expected, day).charges(Optional.empty())
                 .map(charges -> savings(risks, charges, comparison));
     }
 
     private SiteRisks risks(LocalDate day) {
         Set<String> ids = yours.stream().map(Machine::id).collect(Collectors.toSet());
         SiteHistory history = new SiteHistory(yours.stream()
-                .map(machine -> new SiteHistory.Care(new Visit.Named(machine.id(), request.place()), Optional.empty(),
-                        request.lastBrushed(), Optional.empty()))
+                .map(machine -> new SiteHistory.Care(new Visit.Named(machine.id(), hand.request().place()),
+                        Optional.empty(),
+                        hand.request().lastBrushed(), Optional.empty()))
                 .toList(), Optional.empty(), ForecastRates.Assumed.NOTHING,
-                Optional.empty(), Optional.empty());
-        return new SiteRisks(site.only(ids), expected.at(site.kind()), history, Optional.empty(), day, day);
+                Optional.empty(), hand.book());
+        return new SiteRisks(hand.site().only(ids), expected.at(hand.site().kind()), history, Optional.empty(), day,
+                day);
     }
 
     private Savings savings(SiteRisks risks, ExpectedCharges.Charges charges, Comparison comparison) {
         double calls = stops(risks, asNow(), charges) - stops(risks, CleaningSchedule.every(1), charges);
         MonetaryAmount spared = MinorUnits.amount(Decimals.minorUnits(calls * charges.meanCharge(Cause.CONDENSER)),
-                shop.currency());
-        MonetaryAmount bought = comparison.visit().amount().multiply(request.bought());
+                hand.shop().currency());
+        MonetaryAmount bought = comparison.visit().amount().multiply(hand.request().bought());
         return new Savings(Decimals.of(calls, 1), spared, bought,
-                rounded(spared.add(bought).subtract(comparison.year().amount())), electricity(risks));
+                rounded(spared.add(bought).subtract(comparison.year().amount())), electricity(risks),
+                new BrushingInputs(hand.request(), risks).all());
     }
 
     /** As condensers are brushed now: so many paid brushings a year, evenly spaced. */
     private CleaningSchedule asNow() {
-        double apart = (double) MONTHS / (request.bought() + 1);
-        return request.bought() == 0
+        double apart = (double) MONTHS / (hand.request().bought() + 1);
+        return hand.request().bought() == 0
                 ? CleaningSchedule.NEVER
-                : new CleaningSchedule(IntStream.rangeClosed(1, request.bought()).mapToObj(k -> k * apart).toList(),
+                : new CleaningSchedule(
+                        IntStream.rangeClosed(1, hand.request().bought()).mapToObj(k -> k * apart).toList(),
                         MONTHS, 1);
     }
 
@@ -101,7 +99,8 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
     }
 
     private MonetaryAmount sum(List<List<SourcedAmount>> saved, int rise) {
-        return rounded(Amounts.sum(saved.stream().map(three -> three.get(rise).amount()).toList(), shop.currency()));
+        return rounded(
+                Amounts.sum(saved.stream().map(three -> three.get(rise).amount()).toList(), hand.shop().currency()));
     }
 
     private List<SourcedAmount> saved(SiteRisks risks, int i) {
@@ -109,7 +108,7 @@ record BrushingSavings(Shop shop, Site site, Rates rates, ForecastRates expected
         Machine machine = risks.site().machines().get(i);
         List<CondensingRise> dirty = rise(risks, risk, asNow());
         List<CondensingRise> clean = rise(risks, risk, CleaningSchedule.every(1));
-        return risks.energy(machine, limits)
+        return risks.energy(machine, hand.limits())
                 .map(use -> IntStream.range(0, RISES).mapToObj(k -> use.saved(dirty.get(k), clean.get(k))).toList())
                 .orElse(List.of());
     }

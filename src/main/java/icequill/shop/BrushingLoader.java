@@ -38,6 +38,7 @@ public record BrushingLoader(ShopFolder folder) {
         return site.flatMap(where -> rates
                 .map(prices -> new BrushingContext(folder.shop().orElseThrow(), where,
                         folder.taxPlaces().shown(prices, place),
-                        request.orElseThrow(), folder.forecast(day), folder.energy())));
+                        request.orElseThrow(), folder.forecast(day), folder.energy(),
+                        new PlanLoader(folder).visits(where, day))));
     }
 }

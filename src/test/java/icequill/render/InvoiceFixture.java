@@ -8,6 +8,7 @@ import icequill.document.CreditNote;
 import icequill.document.Invoice;
 import icequill.document.InvoiceLine;
 import icequill.document.MachineReport;
+import icequill.document.Outlook;
 import icequill.document.Paper;
 import icequill.document.RefrigerantRecord;
 import icequill.document.RepairQuote;
@@ -16,6 +17,7 @@ import icequill.document.StageInvoice;
 import icequill.document.Totals;
 import icequill.document.VisitAnnouncement;
 import icequill.document.VisitRecord;
+import icequill.document.Outlook;
 import icequill.document.VisitSummary;
 import icequill.document.Where;
 import icequill.document.WorkSheet;
@@ -239,7 +241,11 @@ public record InvoiceFixture(Language language, PaperSize size, CurrencyUnit cur
                         .map(reason -> new BrushingSheet.Left(machine, List.of(reason))).toList(),
                 new BrushingSheet.Comparison(List.of(charge), visit, own, amount("8"), difference, own),
                 Optional.of(new BrushingSheet.Savings(new BigDecimal("0.4"), amount("50"), amount("52"), amount("-50"),
-                        Optional.of(new BrushingSheet.Electricity(amount("0"), amount("50"), amount("150"))))),
+                        Optional.of(new BrushingSheet.Electricity(amount("0"), amount("50"), amount("150"))),
+                        List.of(new Outlook.Input(Phrase.of("brushing.in.not-booked", new Fact.Text("galley"),
+                                new Fact.Measure(new BigDecimal(6), "month")),
+                                Phrase.of("outlook.origin.book", Fact.number(14, "visit"),
+                                        new Fact.Day(billed.date())))))),
                 List.of(Caution.values()));
     }
 

@@ -43,9 +43,17 @@ public record BrushingFigures(LocalDate date, String customer, String site, List
      * @param bought what was paid for brushings in the last twelve months
      * @param kept both less twelve brushings of his own and the brush; negative where they cost more
      * @param electricity less of it in a year; missing where nothing is known of the machines
+     * @param inputs when the condensers were brushed last, and which calls there were
      */
     public record Savings(BigDecimal calls, MonetaryAmount spared, MonetaryAmount bought, MonetaryAmount kept,
-            Optional<Electricity> electricity) {}
+            Optional<Electricity> electricity, List<Input> inputs) {
+        public Savings {
+            inputs = List.copyOf(inputs);
+        }
+    }
+
+    /** What a figure goes by, and who says so; in the language of the sheet. */
+    public record Input(String what, String origin) {}
 
     /** No dirt to speak of, some, much. */
     public record Electricity(MonetaryAmount low, MonetaryAmount middle, MonetaryAmount high) {}
@@ -59,15 +67,18 @@ public record BrushingFigures(LocalDate date, String customer, String site, List
                 comparison.ours().stream().map(line -> new Line(sentences.say(line.text()), line.net(),
                         line.how().text(line.net().getCurrency()))).toList(),
                 sum(comparison.visit()), sum(comparison.own()), comparison.brush(), sum(comparison.difference()),
-                sum(comparison.year()), sheet.savings().map(BrushingFigures::savings));
+                sum(comparison.year()), sheet.savings().map(savings -> savings(savings, sentences)));
     }
 
     private static Sum sum(BrushingSheet.Sum sum) {
         return new Sum(sum.amount(), sum.how().text(sum.amount().getCurrency()));
     }
 
-    private static Savings savings(BrushingSheet.Savings savings) {
+    private static Savings savings(BrushingSheet.Savings savings, Sentences sentences) {
         return new Savings(savings.calls(), savings.spared(), savings.bought(), savings.kept(), savings.electricity()
-                .map(power -> new Electricity(power.low(), power.middle(), power.high())));
+                .map(power -> new Electricity(power.low(), power.middle(), power.high())),
+                savings.inputs().stream()
+                        .map(input -> new Input(sentences.say(input.what()), sentences.say(input.origin())))
+                        .toList());
     }
 }

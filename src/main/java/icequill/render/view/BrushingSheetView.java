@@ -32,9 +32,11 @@ public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
      * @param rows what brushing costs
      * @param savings what it saves; may be empty
      * @param electricity may be empty
+     * @param inputs when condensers were brushed last, and which calls there were, each with who says so
      */
     record Brushing(String currency, List<String> yours, List<String> places, boolean byPlace, List<LeftToUs> left,
-            List<Row> rows, List<String> cautions, List<Row> savings, String electricity)
+            List<Row> rows, List<String> cautions, List<Row> savings, String electricity,
+            List<OutlookView.Input> inputs)
             implements
             Texts {}
 
@@ -80,7 +82,9 @@ public record BrushingSheetView(BrushingSheet sheet, Sentences sentences) {
                 sheet.savings().flatMap(BrushingSheet.Savings::electricity)
                         .map(range -> sentences.word("brushing.electricity", round(range.low()), round(range.high()),
                                 round(range.middle())))
-                        .orElse(""));
+                        .orElse(""),
+                sheet.savings().map(BrushingSheet.Savings::inputs).orElse(List.of()).stream()
+                        .map(input -> OutlookView.Input.of(input, sentences)).toList());
     }
 
     private List<Row> savings(BrushingSheet.Savings savings) {

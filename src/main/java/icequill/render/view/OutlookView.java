@@ -67,10 +67,15 @@ record OutlookView(Outlook outlook, Sentences sentences) {
 
     record Beside(String what, String howMuch, String origin) implements Texts {}
 
-    record Input(String what, String origin) implements Texts {}
+    record Input(String what, String origin) implements Texts {
+        static Input of(Outlook.Input input, Sentences sentences) {
+            return new Input(Sentences.capitalized(sentences.say(input.what())),
+                    Sentences.capitalized(sentences.say(input.origin())));
+        }
+    }
 
     Ahead ahead() {
-        List<Input> inputs = outlook.inputs().stream().map(this::input).toList();
+        List<Input> inputs = outlook.inputs().stream().map(input -> Input.of(input, sentences)).toList();
         int half = half(inputs.stream().map(input -> input.what().length() + input.origin().length()).toList());
         return new Ahead(say(outlook.answer().getFirst()), outlook.answer().stream().skip(1).map(this::say).toList(),
                 legend(), Stream.of(ordered().getFirst(), ordered().getLast()).map(this::picture).toList(),
@@ -196,10 +201,6 @@ record OutlookView(Outlook outlook, Sentences sentences) {
 
     private Beside beside(Outlook.Beside row) {
         return new Beside(say(row.what()), say(row.howMuch()), say(row.origin()));
-    }
-
-    private Input input(Outlook.Input input) {
-        return new Input(say(input.what()), say(input.origin()));
     }
 
     private String say(Phrase phrase) {
