@@ -6,22 +6,33 @@ import icequill.files.answer.Sheet;
 import icequill.outlook.SideFit;
 import icequill.render.words.Sentences;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
-/** A fit that was made, with its sheet. */
+/** A fit, with its sheet. */
 public final class FitResult implements Sheet {
 
-    private final WrittenPaper paper;
+    private final Optional<WrittenPaper> paper;
     private final FitSheet sheet;
     private final List<SideFit> fits;
 
-    public FitResult(WrittenPaper paper, FitSheet sheet, List<SideFit> fits) {
+    public FitResult(Optional<WrittenPaper> paper, FitSheet sheet, List<SideFit> fits) {
         this.paper = paper;
         this.sheet = sheet;
         this.fits = List.copyOf(fits);
     }
 
-    public WrittenPaper paper() {
+    /** The same once its sheet is written. */
+    public FitResult with(WrittenPaper written) {
+        return new FitResult(Optional.of(written), sheet, fits);
+    }
+
+    public FitSheet sheet() {
+        return sheet;
+    }
+
+    /** Empty where its sheet was not written. */
+    public Optional<WrittenPaper> paper() {
         return paper;
     }
 
@@ -40,9 +51,10 @@ public final class FitResult implements Sheet {
     /**
      * What JSON shows of it.
      *
+     * @param paper missing where its sheet was not written
      * @param settings lines for the shop's file
      */
-    public record Data(WrittenPaper paper, List<FittedClock> fits, List<String> settings) {}
+    public record Data(Optional<WrittenPaper> paper, List<FittedClock> fits, List<String> settings) {}
 
     @Override
     public Data data() {

@@ -69,6 +69,11 @@ public final class Office {
         return new Office(book);
     }
 
+    /** How soon dirt stops machines. */
+    public FitOffice fits() {
+        return FitOffice.of(book);
+    }
+
     /** The office where plans and agreements of the same shop are looked after. */
     public PlanOffice plans() {
         return PlanOffice.of(book);

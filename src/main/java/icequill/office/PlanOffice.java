@@ -4,31 +4,22 @@ import icequill.agreement.NoticePlan;
 import icequill.agreement.NoticeRule.Delivery;
 import icequill.agreement.NoticeRules;
 import icequill.answer.ComparisonResult;
-import icequill.answer.FitResult;
 import icequill.answer.PlanEarnings;
 import icequill.answer.RenewalAdvice;
 import icequill.answer.WrittenPaper;
-import icequill.document.FitSheet;
 import icequill.document.InstallmentInvoice;
 import icequill.document.Paper;
 import icequill.explain.ConstantKey;
-import icequill.files.form.RunsReader;
-import icequill.ledger.entries.VisitEntry;
 import icequill.office.billing.InvoicedPayments;
 import icequill.office.letters.LooseMails;
 import icequill.office.letters.LoosePaper;
 import icequill.office.writing.PaperWriter;
 import icequill.outlook.ComparisonAssembly;
-import icequill.outlook.FitAssembly;
 import icequill.outlook.LookAhead;
 import icequill.outlook.OwnersAssembly;
-import icequill.outlook.RecordedRuns;
-import icequill.outlook.SideWork;
 import icequill.outlook.SiteForecast;
-import icequill.outlook.SiteRecords;
 import icequill.papers.AgreementAssembly;
 import icequill.papers.InstallmentAssembly;
-import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.plans.PlanContext;
 import icequill.plans.RenewalAssembly;
@@ -45,8 +36,6 @@ import icequill.shop.FormName;
 import icequill.shop.PlanLoader;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopFolder;
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -194,55 +183,6 @@ public final class PlanOffice {
                 .orElseGet(() -> Validated.invalid(ForecastLoader.noRates(options.date())))
                 .then(forecast -> write(new OwnersAssembly(forecast).page(options), "owner-comparison-" + name.stem(),
                         ahead.hand().setting().site(), options));
-    }
-
-    /** Fits how soon dirt stops machines to a table of the shop's own records, and writes a sheet of it into papers/. */
-    public Validated<FitResult> fit(Path file, PaperOptions options) {
-        ShopFolder shop = BookForms.shop(book);
-        String name = String.valueOf(file.getFileName());
-        return sound(shop).then(found -> RunsReader.read(file, shop.siteKinds())
-                .map(runs -> new FitAssembly(found, new FitAssembly.InTable(name),
-                        new RecordedRuns(runs, shop.forecast(options.date())))))
-                .then(assembly -> written(assembly, "fit-" + name.replaceFirst("[.][A-Za-z]+$", ""), options));
-    }
-
-    /** The same to the visits of the book: each cleaning begins a run, each call for dirt and each cleaning ends one. */
-    public Validated<FitResult> fitBook(PaperOptions options) {
-        return book.read(StandingVisits::bySite).then(visits -> book.together(held -> {
-            ShopFolder shop = BookForms.shop(held);
-            List<SiteRecords> sites = visits.entrySet().stream()
-                    .flatMap(site -> records(shop, site.getKey(), site.getValue(), options.date()).stream()).toList();
-            return sound(shop).then(found -> sites.isEmpty()
-                    ? Validated.invalid(StandingVisits.NONE)
-                    : Validated.valid(new FitAssembly(found, FitAssembly.InBook.of(sites), new RecordedRuns(
-                            sites.stream().flatMap(site -> site.runs().stream()).toList(),
-                            shop.forecast(options.date())))));
-        })).then(assembly -> written(assembly, "fit-book", options));
-    }
-
-    private static Optional<SiteRecords> records(ShopFolder shop, String id, List<VisitEntry> visits, LocalDate day) {
-        return shop.site(id, Place.NOWHERE).flatMap(site -> shop.forecast(day).flatMap(rates -> shop.schedule()
-                .map(schedule -> new SiteRecords(site,
-                        visits.stream().flatMap(entry -> shop.contents().visit(BookForms.form(entry)).stream())
-                                .toList(),
-                        new SideWork(rates.at(site.kind()), schedule), day))))
-                .filter(records -> !records.visits().isEmpty());
-    }
-
-    /** The shop, or what is wrong with its files. */
-    private static Validated<Shop> sound(ShopFolder folder) {
-        Problems problems = new Problems();
-        problems.addAll(folder.problems());
-        return problems.or(() -> folder.shop().orElseThrow());
-    }
-
-    private Validated<FitResult> written(FitAssembly assembly, String stem, PaperOptions options) {
-        return assembly.fits().then(fits -> {
-            FitSheet sheet = assembly.sheet(options, fits);
-            return desk.write(sheet, stem, options.extras())
-                    .map(files -> new FitResult(WrittenPaper.of(files, sheet, sheet.table().orElse("book"), List.of()),
-                            sheet, fits));
-        });
     }
 
     private Validated<WholeAgreement> agreementOf(ShopFolder shop, FormName name, PaperOptions options) {

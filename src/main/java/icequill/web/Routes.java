@@ -84,6 +84,10 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         form("/visits/{visit}/withdraw", new VisitWithdrawal());
         get("/earnings", new EarningsPage());
         get("/minutes", new MinutesPage());
+        FitPage fit = new FitPage();
+        get("/fit", fit);
+        routes.post("/fit/table", context -> handler.ask(context, fit));
+        back("/fit", "/table");
         get("/visits", new VisitsPage());
         form("/today/issue", new IssueAllPage(runs));
         get("/today/renewals", new RenewalsPage());

@@ -83,8 +83,7 @@ class FitTest {
     /** What it prints for the shop's file can be put there and is read. */
     @Test
     void demo_linesForTheFile_areReadAndSaidToBeFromVisits() throws IOException {
-        FitResult result = DemoShop.office(folder).plans().fit(folder.resolve("records/runs.csv"), paperOptions())
-                .orElseThrow();
+        FitResult result = written(folder.resolve("records/runs.csv")).orElseThrow();
         List<String> settings = result.data().settings();
         Path rates = folder.resolve("pricing/forecast.yaml");
         String text = Files.readString(rates);
@@ -96,7 +95,7 @@ class FitTest {
 
         assertThat(read.problems()).isEmpty();
         assertThat(read.forecast(LocalDate.of(2026, 5, 14)).orElseThrow().water().origin()).isEqualTo(Origin.runs(76));
-        assertThat(result.paper().files().getFirst()).exists();
+        assertThat(result.paper().orElseThrow().files().getFirst()).exists();
     }
 
     /**
@@ -184,14 +183,13 @@ class FitTest {
     }
 
     private static String printed(FitResult result) throws IOException {
-        return PrintedQuote.of(result.paper().files().getFirst()).flowing();
+        return PrintedQuote.of(result.paper().orElseThrow().files().getFirst()).flowing();
     }
 
     /** The demo's 28 and 27 stops are enough to look, and show none; four are too few. */
     @Test
     void table_noSeasonOrTooFewStops_saysSo() throws IOException {
-        FitResult demo = DemoShop.office(folder).plans().fit(folder.resolve("records/runs.csv"), paperOptions())
-                .orElseThrow();
+        FitResult demo = written(folder.resolve("records/runs.csv")).orElseThrow();
         String few = HEAD + "a,hotel,water,2020-01-01,2020-09-01,stopped\n".repeat(4);
 
         assertThat(String.join("\n", demo.lines())).contains("No more than chance brings about");
@@ -336,7 +334,7 @@ class FitTest {
         Files.write(file, (HEAD + "a,hotel,water,2020-01-01,2020-09-01,stopped\n"
                 + "caf\u00e9,hotel,water,2020-01-01,2020-09-01,stopped\n").getBytes(StandardCharsets.ISO_8859_1));
 
-        assertThat(DemoShop.office(folder).plans().fit(file, paperOptions()).problems()).singleElement()
+        assertThat(written(file).problems()).singleElement()
                 .satisfies(problem -> {
                     assertThat(problem.place().line()).isEqualTo(3);
                     assertThat(problem.text()).contains("Windows-1252", "UTF-8");
@@ -350,7 +348,12 @@ class FitTest {
     private Validated<FitResult> fit(String table) throws IOException {
         Path file = temporary.resolve("runs.csv");
         Files.writeString(file, table);
-        return DemoShop.office(folder).plans().fit(file, paperOptions());
+        return written(file);
+    }
+
+    private Validated<FitResult> written(Path table) {
+        FitOffice office = DemoShop.office(folder).fits();
+        return office.table(table, paperOptions()).then(fit -> office.write(fit, paperOptions()));
     }
 
     private static PaperOptions paperOptions() {

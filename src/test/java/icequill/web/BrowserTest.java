@@ -66,7 +66,7 @@ class BrowserTest {
             "/papers/INV-2026-00001/reissue", "/papers/QUO-2026-00001", "/quotes", "/quotes/new", "/rates",
             "/rates/try?on=2026-12-30", "/rates/raise?from=2027-01-01&percent-labor=4", "/rates/versions",
             "/rates/adopt",
-            "/earnings", "/minutes", "/today/issue", "/shop", "/shop/change", "/shop/audit", "/shop/import",
+            "/earnings", "/minutes", "/fit", "/today/issue", "/shop", "/shop/change", "/shop/audit", "/shop/import",
             "/visits?month=2026-13",
             "/nowhere",
             "/enter?key=wrong");

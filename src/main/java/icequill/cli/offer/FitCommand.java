@@ -4,6 +4,7 @@ import icequill.answer.FitResult;
 import icequill.answer.WrittenPaper;
 import icequill.cli.terminal.PaperCommand;
 import icequill.cli.terminal.Printout;
+import icequill.office.FitOffice;
 import icequill.office.Office;
 import icequill.problem.Validated;
 import icequill.request.PaperOptions;
@@ -56,15 +57,18 @@ public final class FitCommand extends PaperCommand {
             return;
         }
         result.lines().forEach(printout.out()::println);
-        result.paper().files().forEach(written -> printout.out().println("Wrote " + written));
+        result.paper().stream().flatMap(paper -> paper.files().stream())
+                .forEach(written -> printout.out().println("Wrote " + written));
     }
 
     @Override
     public Validated<WrittenPaper> write(Office office, FormName from, PaperOptions options) {
-        return fit(office, options).map(FitResult::paper);
+        return fit(office, options).map(result -> result.paper().orElseThrow());
     }
 
     private Validated<FitResult> fit(Office office, PaperOptions options) {
-        return table == null ? office.plans().fitBook(options) : office.plans().fit(file(), options);
+        FitOffice fits = office.fits();
+        return (table == null ? fits.book(options) : fits.table(file(), options))
+                .then(fit -> fits.write(fit, options));
     }
 }

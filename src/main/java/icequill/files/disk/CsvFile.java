@@ -93,15 +93,32 @@ public final class CsvFile {
                         "the line is not in UTF-8; it looks like Windows-1252", "save the list as CSV in UTF-8");
                 return List.of();
             }
-            return rows(text.get().startsWith("\uFEFF") ? text.get().substring(1) : text.get(), name, known, needed,
-                    problems);
+            return read(text.get(), name, known, needed, problems);
         } catch (NoSuchFileException missing) {
             problems.add(Code.UNREADABLE, Place.ofFile(name), "there is no such file", "");
-        } catch (IOException | UncheckedIOException unreadable) {
-            problems.add(Code.UNREADABLE, Place.ofFile(name), "not CSV: " + unreadable.getMessage(),
-                    "cells with commas between them, those that hold commas or quotes in quotes");
+        } catch (IOException unreadable) {
+            notCsv(name, unreadable, problems);
         }
         return List.of();
+    }
+
+    /**
+     * The same of a list that was typed.
+     *
+     * @param name by which problems name it
+     */
+    public static List<Row> read(String text, String name, Set<String> known, Set<String> needed, Problems problems) {
+        try {
+            return rows(text.startsWith("\uFEFF") ? text.substring(1) : text, name, known, needed, problems);
+        } catch (IOException | UncheckedIOException unreadable) {
+            notCsv(name, unreadable, problems);
+            return List.of();
+        }
+    }
+
+    private static void notCsv(String name, Exception unreadable, Problems problems) {
+        problems.add(Code.UNREADABLE, Place.ofFile(name), "not CSV: " + unreadable.getMessage(),
+                "cells with commas between them, those that hold commas or quotes in quotes");
     }
 
     /** The names in a list's head, in small letters; none where it cannot be read, which reading it will tell. */

@@ -44,11 +44,20 @@ public final class RunsReader {
     /** All runs of a table, or everything that is wrong with it, each with its line and column. */
     public static Validated<List<RecordedRun>> read(Path file, SiteKinds kinds) {
         RunsReader reader = new RunsReader(kinds);
-        List<CsvFile.Row> rows = CsvFile.read(file, Set.of(), COLUMNS, MOST_BYTES, reader.problems);
-        List<RecordedRun> runs = reader.problems.isEmpty()
-                ? rows.stream().flatMap(row -> reader.run(row).stream()).toList()
+        return reader.runs(CsvFile.read(file, Set.of(), COLUMNS, MOST_BYTES, reader.problems));
+    }
+
+    /** The same of a table that was typed. */
+    public static Validated<List<RecordedRun>> read(String text, String name, SiteKinds kinds) {
+        RunsReader reader = new RunsReader(kinds);
+        return reader.runs(CsvFile.read(text, name, Set.of(), COLUMNS, reader.problems));
+    }
+
+    private Validated<List<RecordedRun>> runs(List<CsvFile.Row> rows) {
+        List<RecordedRun> runs = problems.isEmpty()
+                ? rows.stream().flatMap(row -> run(row).stream()).toList()
                 : List.of();
-        return reader.problems.or(() -> runs);
+        return problems.or(() -> runs);
     }
 
     private Optional<RecordedRun> run(CsvFile.Row row) {

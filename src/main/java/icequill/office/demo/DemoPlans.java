@@ -1,8 +1,8 @@
 package icequill.office.demo;
 
-import icequill.answer.FitResult;
 import icequill.answer.RenewalAdvice;
 import icequill.answer.WrittenPaper;
+import icequill.office.FitOffice;
 import icequill.office.Office;
 import icequill.office.PlanOffice;
 import icequill.outlook.LookAhead;
@@ -45,8 +45,9 @@ record DemoPlans(ShopBook book, DemoEntries entries, Consumer<String> progress) 
             papers.add(both.map(List::getLast));
         }
         progress.accept("Fit of records: " + RECORDS);
-        papers.add(DemoForms.inFiles(files -> office.fit(files.resolve(RECORDS), options(COMPARISON_DAY)))
-                .map(FitResult::paper));
+        FitOffice fits = Office.of(book).fits();
+        papers.add(DemoForms.inFiles(files -> fits.table(files.resolve(RECORDS), options(COMPARISON_DAY)))
+                .then(fit -> fits.write(fit, options(COMPARISON_DAY))).map(fit -> fit.paper().orElseThrow()));
         for (FormName agreement : entries.agreements()) {
             progress.accept("Agreement, renewal: " + agreement.text());
             papers.add(office.agreement(agreement, options(AGREEMENT_DAY)));

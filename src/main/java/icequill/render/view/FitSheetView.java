@@ -14,14 +14,19 @@ import java.util.Optional;
 public record FitSheetView(FitSheet sheet, Sentences sentences) {
 
     public static Page of(FitSheet sheet) {
-        return new FitSheetView(sheet, Sentences.of(sheet.language(), sheet.shop().address().country())).page();
+        return told(sheet).page();
+    }
+
+    /** In the language of the sheet. */
+    public static FitSheetView told(FitSheet sheet) {
+        return new FitSheetView(sheet, Sentences.of(sheet.language(), sheet.shop().address().country()));
     }
 
     /** @param settings lines for the file of rates; may be empty */
-    record Fitted(List<Plot> plots, List<String> notes, List<String> settings) implements Texts {}
+    public record Fitted(List<Plot> plots, List<String> notes, List<String> settings) implements Texts {}
 
     /** @param picture of what was recorded, where anything was */
-    record Plot(String title, List<String> said, Optional<Drawn> picture) implements Texts {}
+    public record Plot(String title, List<String> said, Optional<Drawn> picture) implements Texts {}
 
     private Page page() {
         return Page.of(
@@ -29,8 +34,13 @@ public record FitSheetView(FitSheet sheet, Sentences sentences) {
                         sheet.shop().name(), sheet.shop().address(),
                         new Details(sentences).add("compare.date", sentences.formats().day(sheet.date()))
                                 .add("fit.table", sheet.table().orElseGet(() -> sentences.word("fit.book"))).rows()),
-                new Fitted(sheet.plots().stream().map(this::plot).toList(),
-                        sheet.notes().stream().map(this::say).toList(), sheet.settings()));
+                fitted());
+    }
+
+    /** What was found. */
+    public Fitted fitted() {
+        return new Fitted(sheet.plots().stream().map(this::plot).toList(),
+                sheet.notes().stream().map(this::say).toList(), sheet.settings());
     }
 
     private Plot plot(FitSheet.Plot plot) {
