@@ -9,8 +9,17 @@ import icequill.render.words.Sentences;
 import java.time.LocalDate;
 import java.util.List;
 
-/** What every invoice begins with: its number, to whom, under which references, and what is to be paid. */
-record InvoiceHead(Bill invoice, Sentences sentences) {
+/**
+ * What every invoice begins with: its number, to whom, under which references, and what is to be paid.
+ *
+ * @param what it asks for, where that is not the whole of finished work, such as a deposit; may be empty
+ */
+record InvoiceHead(Bill invoice, String what, Sentences sentences) {
+
+    /** Of what is no part of anything. */
+    InvoiceHead(Bill invoice, Sentences sentences) {
+        this(invoice, "", sentences);
+    }
 
     /** In which currency, and what is to be paid. */
     record Due(String currency, LetterView.Pay pay) implements Texts {}
@@ -41,8 +50,8 @@ record InvoiceHead(Bill invoice, Sentences sentences) {
     }
 
     private LetterView.Title title() {
-        return new LetterView.Title(sentences.word(invoice.isDraft() ? "invoice.draft" : "invoice.title"),
-                invoice.number());
+        String kind = sentences.word(invoice.isDraft() ? "invoice.draft" : "invoice.title");
+        return new LetterView.Title(what.isEmpty() ? kind : kind + ": " + what, invoice.number());
     }
 
     private String questions() {

@@ -26,11 +26,20 @@ public record StageInvoiceView(StageInvoice invoice, Sentences sentences) {
     record Asked(List<Details.Row> quote, String work, String after) implements Texts {}
 
     private Page page() {
-        InvoiceHead head = new InvoiceHead(invoice, sentences);
+        InvoiceHead head = new InvoiceHead(invoice, what(), sentences);
         return Page.of(head.letter(facts()), head.due(),
                 new Asked(quote(), invoice.work(),
                         sentences.word("stage.after-" + ConstantKey.of(invoice.stage().kind()))),
                 ChargesView.of(invoice, invoice.remarks(), head.label(), sentences).charged());
+    }
+
+    /** As UNTDID 1001 tells a prepayment (386) and a partial invoice (326) from one of the whole. */
+    private String what() {
+        return switch (invoice.stage().kind()) {
+        case DEPOSIT, FINAL -> sentences.word("stage.title.deposit");
+        case PROGRESS -> sentences.say(Phrase.of("stage.title.part", Fact.number(invoice.part(), "")));
+        case RELEASE -> sentences.word("stage.title.release");
+        };
     }
 
     private List<Details.Row> quote() {
