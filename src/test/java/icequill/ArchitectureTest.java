@@ -217,7 +217,7 @@ class ArchitectureTest {
         room(arrows, "answer.rates", "answer ledger.papers files.pricing files.answer money explain");
         // ledger.entries, because a history tells whether a visit was planned or withdrawn; money, because visits earn it
         room(arrows, "answer.history",
-                "life.refrigerant ledger.papers ledger.entries render.words files.answer rates work party explain money");
+                "answer.claim life.refrigerant ledger.papers ledger.entries render.words files.answer rates work party explain money");
         room(arrows, "answer.shown",
                 "answer.amounts answer.history answer shop ledger ledger.papers render.words files.answer life.quote"
                         + " files.yaml document party explain money shop.life answer.mail");
@@ -257,7 +257,7 @@ class ArchitectureTest {
         // ledger.find, because names are compared as papers are found
         // pricer, tax and money, because earnings and prices that are tried are summed up; account, because cards cost
         room(arrows, "office.care", "office.register office.billing office.writing answer.shown answer.history"
-                + " answer.call answer.mail answer.minutes answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
+                + " answer.call answer.claim answer.mail answer.minutes answer.rates answer.site answer.today answer shop ledger ledger.care ledger.papers ledger.entries ledger.find ledger.trail"
                 + " einvoice render.pdf render.words files.pricing files.form files.paper files.yaml files.disk papers"
                 + " outlook.minutes outlook plans visits request document tax pricer rates agreement work account party explain money shop.life life.mail");
         // account and papers, because what a customer owes is said while he calls
@@ -321,7 +321,7 @@ class ArchitectureTest {
         room(arrows, "web",
                 "web.refrigerant web.agreement web.offer web.run web.days web.rates web.call web.visit web.page web.door office.call office.quoting office.billing office.care"
                         + " office.register answer answer.call answer.history answer.job answer.minutes answer.paper answer.register answer.shown answer.site answer.today ledger.papers"
-                        + " files.disk shop request explain office web.claim web.mail");
+                        + " files.disk shop request explain office web.claim web.mail render.view");
         // files.yaml, because --lang takes any language that there are words for
         room(arrows, "cli.terminal",
                 "files.answer files.yaml office.care office.billing office answer.shown answer.history answer.paper answer"

@@ -28,7 +28,13 @@ class ClaimLifeTest {
         assertThat(shop.json("claim", "list").path("unclaimed")).extracting(JsonNode::asString)
                 .containsExactly(CLAIM);
 
+        assertThat(shop.json("visit", "show", CLAIM).path("visit").path("unclaimed").asBoolean()).isTrue();
+
         JsonNode claim = shop.json("claim", "note", CLAIM, "--on", "2026-06-03").path("claims").get(0);
+        JsonNode visit = shop.json("visit", "show", CLAIM).path("visit");
+        assertThat(visit.path("claims")).containsExactly(claim);
+        assertThat(visit.path("unclaimed").asBoolean()).isFalse();
+        assertThat(shop.run("visit", "show", CLAIM).out()).contains("Warranty claim warranty-pump-bakery: noted since");
         assertThat(claim.path("state").asString()).isEqualTo("noted");
         assertThat(claim.path("payer").asString()).isEqualTo("the maker's claims desk (demo)");
         assertThat(claim.path("sendBy").asString()).isEqualTo("2026-07-02");

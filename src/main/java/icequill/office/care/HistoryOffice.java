@@ -1,5 +1,6 @@
 package icequill.office.care;
 
+import icequill.answer.claim.ClaimSheet;
 import icequill.answer.history.HistoryCounts;
 import icequill.answer.history.HistorySheet;
 import icequill.answer.history.Period;
@@ -11,6 +12,7 @@ import icequill.answer.history.VisitSheet;
 import icequill.answer.history.VisitTelling;
 import icequill.ledger.Reading;
 import icequill.ledger.entries.SiteEntry;
+import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.office.register.RegisterOffice;
 import icequill.party.Language;
@@ -22,7 +24,9 @@ import icequill.render.words.MachineName;
 import icequill.render.words.Sentences;
 import icequill.shop.BookForms;
 import icequill.shop.ShopBook;
+import icequill.shop.ShopDay;
 import icequill.shop.ShopFolder;
+import icequill.shop.life.ClaimLife;
 import icequill.work.Visit;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -78,12 +82,27 @@ public final class HistoryOffice {
 
     /** One visit, told like those of a history. */
     public Validated<VisitSheet> visit(String id, Optional<Language> language) {
+        LocalDate today = ShopDay.today(book.folder(), book.clock());
         return book
-                .read(open -> open.entries().visit(id)
-                        .map(entry -> FoundVisits.in(open).of(List.of(entry)).getFirst()))
+                .read(open -> open.entries().visit(id).map(entry -> new Claimed(
+                        FoundVisits.in(open).of(List.of(entry)).getFirst(),
+                        ClaimLife.ofVisit(open, id).stream().map(life -> ClaimSheet.of(life, site(open, entry), today))
+                                .toList())))
                 .then(one -> telling(shop -> of(shop, language).map(told -> new VisitSheet(
-                        new VisitAnswer(told.visit(one, one.entry().site(), Optional.empty()), papers(List.of(one))),
-                        told.sentences()))));
+                        one.answer(told), told.sentences()))));
+    }
+
+    private static String site(Reading open, VisitEntry visit) {
+        return open.entries().siteNow(visit.site()).found().map(SiteEntry::name).orElse("");
+    }
+
+    /** A visit with the claims of what it did under a warranty. */
+    private record Claimed(FoundVisits.One one, List<ClaimSheet> claims) {
+
+        VisitAnswer answer(Telling told) {
+            return new VisitAnswer(told.visit(one, one.entry().site(), Optional.empty()), papers(List.of(one)), claims,
+                    claims.isEmpty() && one.withdrawal().isEmpty() && ClaimLife.isFor(one.entry()));
+        }
     }
 
     private <T> Validated<T> telling(Function<ShopFolder, Validated<T>> work) {

@@ -42,7 +42,6 @@ import javax.money.MonetaryAmount;
 /** The office that claims from makers and their agents what their warranties pay. */
 public final class ClaimOffice {
 
-    private static final String DONE_UNDER_WARRANTY = "\"warranty\"";
     private static final Place DAY = new Place("", 0, "day");
 
     private final ShopBook book;
@@ -84,9 +83,7 @@ public final class ClaimOffice {
         Set<String> claimed = ClaimLife.all(open).stream().map(life -> life.state().terms().visit())
                 .collect(Collectors.toSet());
         Set<String> gone = open.entries().withdrawals().keySet();
-        return open.entries().visits().stream()
-                .filter(visit -> !visit.isPlanned() && !visit.isForgotten()
-                        && visit.data().contains(DONE_UNDER_WARRANTY))
+        return open.entries().visits().stream().filter(ClaimLife::isFor)
                 .map(VisitEntry::id).filter(id -> !claimed.contains(id) && !gone.contains(id)).sorted().toList();
     }
 

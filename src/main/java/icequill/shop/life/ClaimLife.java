@@ -2,6 +2,7 @@ package icequill.shop.life;
 
 import icequill.ledger.Reading;
 import icequill.ledger.entries.LifeStep;
+import icequill.ledger.entries.VisitEntry;
 import icequill.ledger.store.DamagedRow;
 import icequill.life.claim.ClaimEvent;
 import icequill.life.claim.ClaimEvent.Denial;
@@ -34,6 +35,7 @@ import javax.money.MonetaryAmount;
 public record ClaimLife(String id, Optional<String> site, ClaimState state, int steps) {
 
     private static final String KIND = "CLAIM";
+    private static final String DONE_UNDER_WARRANTY = "\"warranty\"";
     private static final String CURRENCY = "currency";
     private static final String AMOUNT = "amount";
     private static final String REASON = "reason";
@@ -57,6 +59,16 @@ public record ClaimLife(String id, Optional<String> site, ClaimState state, int 
     /** All of them, by id. */
     public static List<ClaimLife> all(Reading open) {
         return open.entries().lastSteps(KIND).keySet().stream().map(id -> of(open.entries().steps(KIND, id))).toList();
+    }
+
+    /** Those of what a visit did under a warranty. */
+    public static List<ClaimLife> ofVisit(Reading open, String visit) {
+        return all(open).stream().filter(life -> life.state().terms().visit().equals(visit)).toList();
+    }
+
+    /** Whether a visit was done and did something under a warranty, whether it is claimed or not. */
+    public static boolean isFor(VisitEntry visit) {
+        return !visit.isPlanned() && !visit.isForgotten() && visit.data().contains(DONE_UNDER_WARRANTY);
     }
 
     private static ClaimLife of(List<LifeStep> steps) {
