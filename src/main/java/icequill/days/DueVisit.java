@@ -37,7 +37,8 @@ public record DueVisit(String agreement, Site site, CalendarVisit work, LocalDat
         LocalDate first = state.request().firstVisitDay();
         Set<String> full = FullCleaning.tasks(state.setting().rates().plans().scopes());
         List<Attended> since = attended.stream()
-                .filter(visit -> !visit.isAsked() && !visit.day().isBefore(first)).toList();
+                .filter(visit -> !visit.isAsked() && !visit.day().isBefore(first) && !visit.day().isAfter(ends))
+                .toList();
         List<Standing> standings = Standing.of(calendar.stream().map(due -> due.visit().date()).toList(),
                 (due, visit) -> visit.does(tasks(calendar.get(due), full), calendar.get(due).machines()), since, today);
         return IntStream.range(0, calendar.size()).filter(i -> !calendar.get(i).visit().date().isAfter(until))

@@ -199,6 +199,33 @@ class AgreementLifeTest {
         assertThat(shop.json("audit").path("findings")).isEmpty();
     }
 
+    /** The visit of March is missed; that of June is the first of the next term, and not that of March made late. */
+    @ParameterizedTest
+    @EnumSource(names = "SQLITE")
+    void visitOfTheNextTerm_isNoneOfTheTermBefore(Database database) throws IOException {
+        BookShop shop = BookShop.in(folder, database);
+        assertThat(shop.runAt(APRIL, "agreement", "renew", BAKERY, "--agreed-by", "J. Baker").status()).isZero();
+        Run stored = shop.runAt(JUNE, "visit", "add",
+                shop.write("visits/of-june.yaml",
+                        """
+                                format: 1
+                                form: visit
+                                site: crumb-lane-bakery
+                                people:
+                                  - {name: Lead technician, grade: lead, arrived: 2027-06-01T09:00, left: 2027-06-01T10:30, on: cleaning}
+                                """)
+                        .toString());
+        assertThat(stored.status()).as(stored.err()).isZero();
+
+        assertThat(done(shop, BAKERY)).doesNotContain("2027-03-01 of-june");
+        assertThat(done(shop, "A-2027-001")).contains("2027-06-01 of-june");
+    }
+
+    private static List<String> done(BookShop shop, String agreement) {
+        return shop.runAt(JUNE, "agreement", "show", agreement, "--json").json().path("visits").valueStream()
+                .map(visit -> visit.path("day").asString() + " " + visit.path("done").asString("")).toList();
+    }
+
     private static void notice(BookShop shop, Clock clock, String... said) {
         Run run = shop.runAt(clock, Stream.of(List.of("agreement", "notice", BAKERY), List.of(said))
                 .flatMap(List::stream).toArray(String[]::new));

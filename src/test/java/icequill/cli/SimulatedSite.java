@@ -1,18 +1,14 @@
 package icequill.cli;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.stream.IntStream;
 
 /**
- * A site of the simulated year with its agreement, and all that its calendar must give by hand: whole months from the first of June 2026, a
- * price in cents shared with the left-over ones first.
+ * A site of the simulated year with two machines, of which its agreement is for one at first, from the first of June 2026.
  *
  * @param months from one payment to the next; empty where each visit is paid when it is done
  * @param gap months from one visit to the next
@@ -20,14 +16,13 @@ import java.util.stream.IntStream;
 record SimulatedSite(int number, String tier, int gap, Optional<Integer> months, int cents) {
 
     static final LocalDate START = LocalDate.of(2026, 6, 1);
-    static final int TERM = 12;
-    private static final int DAYS = 365;
+    private static final int QUARTER = 3;
     private static final int STEP = 500;
 
     static SimulatedSite of(int number, Random random) {
         boolean isQuarterly = random.nextBoolean();
         List<Optional<Integer>> ways = List.of(Optional.of(1), Optional.of(3), Optional.of(12), Optional.empty());
-        return new SimulatedSite(number, isQuarterly ? "quarterly" : "semiannual", isQuarterly ? 3 : 6,
+        return new SimulatedSite(number, isQuarterly ? "quarterly" : "semiannual", isQuarterly ? QUARTER : 2 * QUARTER,
                 ways.get(random.nextInt(ways.size())), STEP * (120 + random.nextInt(200)));
     }
 
@@ -43,33 +38,13 @@ record SimulatedSite(int number, String tier, int gap, Optional<Integer> months,
         return "S-" + number;
     }
 
-    /** When its visits are due. */
-    List<LocalDate> slots() {
-        return every(gap);
+    /** Percent that its plan takes off planned visits. */
+    int discount() {
+        return gap == QUARTER ? 10 : 5;
     }
 
-    /** When it pays, where that does not wait for visits. */
-    List<LocalDate> due() {
-        return months.map(SimulatedSite::every).orElseGet(List::of);
-    }
-
-    private static List<LocalDate> every(int months) {
-        return IntStream.iterate(0, month -> month < TERM, month -> month + months).mapToObj(START::plusMonths)
-                .toList();
-    }
-
-    /** A payment's share of the price, from 1. */
-    BigDecimal payment(int place) {
-        int parts = TERM / months.orElse(gap);
-        int share = cents / parts + (place <= cents % parts ? 1 : 0);
-        return BigDecimal.valueOf(share, 2);
-    }
-
-    /** What is earned by the end of a day, day by day, in cents. */
-    BigDecimal earned(LocalDate lastDay) {
-        long gone = START.until(lastDay.plusDays(1), ChronoUnit.DAYS);
-        return BigDecimal.valueOf(cents, 2).multiply(BigDecimal.valueOf(gone)).divide(BigDecimal.valueOf(DAYS), 2,
-                RoundingMode.HALF_UP);
+    String spare() {
+        return "spare-" + number;
     }
 
     /** Its customer, site and agreement as forms. */
@@ -104,12 +79,26 @@ record SimulatedSite(int number, String tier, int gap, Optional<Integer> months,
                     connection: cord-and-plug
                     storage: bin
                     groundLevel: true
+                  - id: spare-%2$d
+                    model: Cuber 500
+                    where: bar
+                    make: batch
+                    form: self-contained
+                    cooling: air
+                    evaporator: {position: vertical, plating: nickel}
+                    harvestRate: 500
+                    serial: SIS-%2$d
+                    installed: 2023-04-10
+                    connection: cord-and-plug
+                    storage: bin
+                    groundLevel: true
                 ---
                 format: 1
                 form: agreement
                 id: agreement-%2$d
                 number: %3$s
                 site: %1$s
+                machines: [cuber-%2$d]
                 tier: %4$s
                 priced: 2026-05-14
                 accepted: {date: 2026-05-20, paper: signed quote}
@@ -118,7 +107,6 @@ record SimulatedSite(int number, String tier, int gap, Optional<Integer> months,
                 months: 12
                 billing: %6$s
                 cancelDays: 30
-                minutes: {full-clean: 90}
                 renewal:
                   months: 12
                   refuseDays: 60

@@ -165,6 +165,29 @@ class KeptTimetablesTest {
         assertThat(asked(work(moved), pair(), LITTLE)).isEqualTo(asked(work(TASK), pair(), LITTLE));
     }
 
+    /** The same work at another site is not searched for again. */
+    @Test
+    void asked_sameWorkAtAnotherSite_isTheSame() {
+        List<String> other = List.of("cuber-7", "flaker-9");
+        Noted shelf = new Noted();
+        VisitWork here = jobs(TWO);
+        VisitWork there = jobs(other);
+        new KeptTimetables(shelf).timetable(here, pair(), LITTLE).orElseThrow();
+
+        Timetable found = new KeptTimetables(shelf).timetable(there, pair(), LITTLE).orElseThrow();
+
+        assertThat(shelf.texts()).hasSize(1);
+        assertThat(found).isEqualTo(Planner.timetable(there, pair(), LITTLE).orElseThrow());
+        assertThat(found.entries()).extracting(Timetable.Entry::machine).containsAll(other);
+        assertThat(asked(jobs(List.of("flaker-9", "cuber-7")), pair(), LITTLE))
+                .isNotEqualTo(asked(there, pair(), LITTLE));
+    }
+
+    private static VisitWork jobs(List<String> machines) {
+        return Visits.work(2, machines, List.of(Visits.task(machines.getFirst(), "job", MachineState.ANY, 1, 30, 0),
+                Visits.task(machines.getLast(), "job", MachineState.ANY, 1, 60, 0)));
+    }
+
     private static Stream<Map.Entry<VisitWork, Crew>> visits() {
         VisitWork cleanings = Visits.cleanings(3, 2);
         VisitWork jobs = Visits.work(0, TWO, List.of(Visits.task("a", "job", MachineState.ANY, 1, 60, 0),

@@ -13,7 +13,10 @@ public final class SlotVisits {
     private SlotVisits() {
     }
 
-    /** Those that were done at one of its sites without being asked for, from a month before the term on, and none after its end. */
+    /**
+     * Those that were done at one of its sites without being asked for, from a month before the term on, and none after its end: later ones
+     * are those of what it went on as.
+     */
     public static List<VisitEntry> done(Reading open, AgreementRequest agreement, String site) {
         Set<String> calls = open.entries().calls().keySet();
         Set<String> withdrawn = open.entries().withdrawals().keySet();
@@ -21,6 +24,10 @@ public final class SlotVisits {
         return open.entries().visitsAt(site).stream()
                 .filter(visit -> !visit.isPlanned() && !calls.contains(visit.id()) && !withdrawn.contains(visit.id()))
                 .filter(visit -> !visit.began().toLocalDate().isBefore(first))
-                .filter(visit -> !agreement.isPastEnd(visit.began().toLocalDate())).toList();
+                .filter(visit -> !isOver(agreement, visit.began().toLocalDate())).toList();
+    }
+
+    private static boolean isOver(AgreementRequest agreement, LocalDate day) {
+        return agreement.isPastEnd(day) || day.isAfter(agreement.termUntil(day).lastDay());
     }
 }

@@ -9,23 +9,26 @@ import icequill.problem.Validated;
 import java.util.Optional;
 
 /**
- * Gives the timetable that {@link Planner} finds, from a shelf where it was found before. That a visit cannot be planned is found out
+ * Gives the timetable that {@link Planner} finds, from a shelf where it was found before, for whichever site. That a visit cannot be planned is found out
  * anew each time, since its report says where it was asked.
  */
 public record KeptTimetables(Shelf shelf) {
 
     /** Like {@link Planner#timetable}. */
     public Validated<Timetable> timetable(VisitWork work, Crew crew, Effort effort) {
-        if (work.walks().machines().size() == 1) {
-            // One machine is planned sooner than its timetable is read.
-            return Planner.timetable(work, crew, effort);
-        }
-        String asked = AskedWork.text(work, crew, effort);
-        TimetableText text = new TimetableText(work);
-        Optional<Timetable> kept = shelf.text(asked).map(text::read);
-        return kept.map(Validated::valid).orElseGet(() -> Planner.timetable(work, crew, effort).map(found -> {
-            shelf.put(asked, text.of(found));
-            return found;
-        }));
+        VisitWork numbered = NumberedMachines.of(work);
+        // One machine is planned sooner than its timetable is read from a shelf.
+        Optional<String> asked = Optional.of(AskedWork.text(numbered, crew, effort))
+                .filter(text -> work.walks().machines().size() > 1);
+        Validated<String> found = asked.flatMap(shelf::text).map(Validated::valid)
+                .orElseGet(() -> Planner.timetable(numbered, crew, effort).map(table -> {
+                    String text = new TimetableText(numbered).of(table);
+                    asked.ifPresent(question -> shelf.put(question, text));
+                    return text;
+                }));
+        // A report of problems names machines as they are called.
+        return found.problems().isEmpty()
+                ? found.map(new TimetableText(work)::read)
+                : Planner.timetable(work, crew, effort);
     }
 }
