@@ -41,7 +41,8 @@ class GrammarTest {
     private static final Set<String> ELSEWHERE = Set.of("backup", "restore", "rates export", "rates show", "demo",
             "new", "visit new", "office",
             "fit", "check", "call close", "job done", "job withdraw", "job progress", "job release",
-            "claim pay", "claim refuse", "mail again", "mail found", "mail returned", "mail show", "mail withdraw");
+            "agreement transfer", "claim pay", "claim refuse", "mail again", "mail found", "mail returned", "mail show",
+            "mail withdraw");
 
     private static final Set<String> BEFORE_BILLING = Set.of("icequill invoice issue", "icequill visit withdraw");
 
