@@ -30,7 +30,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Puts a brushing sheet together: who may brush what, and what it costs and saves. */
-record BrushingAssembly(BrushingContext hand, Language language) {
+record BrushingAssembly(BrushingCase hand, Language language) {
 
     private static final int MINUTES_OF_AN_HOUR = 60;
     /** Minutes that a technician takes for one condenser (common practice). */

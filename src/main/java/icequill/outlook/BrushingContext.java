@@ -2,36 +2,28 @@ package icequill.outlook;
 
 import icequill.document.BrushingSheet;
 import icequill.document.BrushingSheetPair;
-import icequill.forecast.effects.EnergyLimits;
-import icequill.forecast.inputs.ForecastRates;
-import icequill.forecast.inputs.SiteVisits;
 import icequill.party.Language;
 import icequill.party.Machine;
-import icequill.party.Shop;
 import icequill.party.Site;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
-import icequill.rates.Rates;
 import icequill.request.BrushingRequest;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * A request for a brushing sheet that was read, with everything that goes into it.
- *
- * @param expected what calls are forecast by; empty where the shop does not say
- * @param book what the shop's own visits say of the site; empty where there were none
- */
-public record BrushingContext(Shop shop, Site site, Rates rates, BrushingRequest request,
-        Optional<ForecastRates> expected,
-        EnergyLimits limits, Optional<SiteVisits> book) {
+/** A request for a brushing sheet that was read, with everything that goes into it. */
+public record BrushingContext(BrushingCase hand) {
 
     /** Machines that a request names and the site does not have. */
     public static List<Problem> unknown(BrushingRequest request, Site site) {
         List<String> known = site.machines().stream().map(Machine::id).toList();
         return request.reachable().stream().filter(named -> !known.contains(named.machine()))
                 .map(named -> Problem.unknownName(named.place(), "machine", named.machine(), known)).toList();
+    }
+
+    public Site site() {
+        return hand.site();
     }
 
     /** In the language asked for, or else the customer's, and once more for those who read another one. */
@@ -46,7 +38,7 @@ public record BrushingContext(Shop shop, Site site, Rates rates, BrushingRequest
     }
 
     public Validated<BrushingSheet> sheet(LocalDate day, Optional<Language> wanted) {
-        Language language = wanted.orElseGet(() -> site.customer().language().orElse(shop.language()));
-        return new BrushingAssembly(this, language).sheet(day);
+        Language language = wanted.orElseGet(() -> site().customer().language().orElse(hand.shop().language()));
+        return new BrushingAssembly(hand, language).sheet(day);
     }
 }

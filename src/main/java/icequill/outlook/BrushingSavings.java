@@ -37,7 +37,7 @@ import javax.money.MonetaryAmount;
  *
  * @param yours the machines that he may brush
  */
-record BrushingSavings(BrushingContext hand, ForecastRates expected, List<Machine> yours) {
+record BrushingSavings(BrushingCase hand, ForecastRates expected, List<Machine> yours) {
 
     private static final int MONTHS = 12;
     private static final int RISES = 3;

@@ -2,6 +2,7 @@ package icequill.shop;
 
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
+import icequill.outlook.BrushingCase;
 import icequill.outlook.BrushingContext;
 import icequill.party.Site;
 import icequill.problem.Problems;
@@ -36,9 +37,9 @@ public record BrushingLoader(ShopFolder folder) {
         Optional<TaxPlace> place = site.flatMap(where -> folder.taxPlace(where, day, new Problems()));
         site.ifPresent(where -> problems.addAll(BrushingContext.unknown(request.orElseThrow(), where)));
         return site.flatMap(where -> rates
-                .map(prices -> new BrushingContext(folder.shop().orElseThrow(), where,
+                .map(prices -> new BrushingContext(new BrushingCase(folder.shop().orElseThrow(), where,
                         folder.taxPlaces().shown(prices, place),
                         request.orElseThrow(), folder.forecast(day), folder.energy(),
-                        new PlanLoader(folder).visits(where, day))));
+                        new PlanLoader(folder).visits(where, day)))));
     }
 }
