@@ -44,6 +44,7 @@ class LauncherIT {
      * Moved, linked, in a locale with digits of its own and another time zone, the program prints all that was issued with the same bytes as
      * the process that printed the demo while the image was built.
      */
+    @Tag("wide")
     @Test
     void papers_movedImageElsewhere_areTheSameBytes(@TempDir Path folder) throws Exception {
         Path shop = folder.resolve("shop");
@@ -91,6 +92,7 @@ class LauncherIT {
     }
 
     /** The cache makes the fast start; it must go with the image, and must not hide a library that the user replaced. */
+    @Tag("wide")
     @Test
     void cache_movedImage_fitsUntilAJarIsReplaced(@TempDir Path folder) throws Exception {
         assumeThat(IMAGE.resolve("lib/icequill.aot")).exists();
@@ -119,6 +121,7 @@ class LauncherIT {
     }
 
     /** The commands of the README's chapter on one's own shop, one after the other. */
+    @Tag("wide")
     @Test
     void readme_commandsForAShop_doAsItSays(@TempDir Path folder) throws Exception {
         List<String> commands = Files.readString(Path.of("README.md")).lines()

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -19,6 +20,7 @@ import tools.jackson.databind.JsonNode;
  * each machine is 122.75, flat, and a filter of 87.25 a cleaning, so 420.00 a year; with the service call of 52.00 a cleaning one comes to 524.00,
  * and to the nearest 5.00 to 525.00.
  */
+@Tag("wide")
 class AgreementChangeTest {
 
     private static final String NUMBER = "A-2026-090";

@@ -12,12 +12,14 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** Agreements through their lives. That of the bakery: a year from 1 June 2026 for 1,075.00 in four payments, 30 days of notice. */
+@Tag("wide")
 class AgreementLifeTest {
 
     private static final String BAKERY = "A-2026-004";

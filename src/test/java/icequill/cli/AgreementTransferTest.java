@@ -12,12 +12,14 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** A bakery is sold, and its new owner takes over the rest of the agreement: 1,075.00 from 1 June 2026 for a year, by the quarter. */
+@Tag("wide")
 class AgreementTransferTest {
 
     private static final String OLD = "A-2026-004";

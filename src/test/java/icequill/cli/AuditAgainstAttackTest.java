@@ -9,11 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Somebody makes the whole book anew, papers, seals and all, so that it fits itself: what was kept elsewhere tells. */
+@Tag("wide")
 class AuditAgainstAttackTest {
 
     @TempDir

@@ -7,10 +7,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a brushing sheet says it goes by: at the bakery visits of 14 April and 13 May brushed the proof room's condenser; it was first visited on 10 February. */
+@Tag("wide")
 class BrushingReadsTheBookTest {
 
     @TempDir

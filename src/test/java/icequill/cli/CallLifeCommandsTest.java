@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +23,7 @@ import tools.jackson.databind.JsonNode;
  * somebody within 24 hours of calls in standard hours (pricing/tiers.yaml). One hour of a lead costs 52.00 + 98.00 there, less the
  * agreement's 10 % on repairs: 52.00 + 88.20 = 140.20.
  */
+@Tag("wide")
 class CallLifeCommandsTest {
 
     private static final Clock CALLED = at("2026-06-10T13:00:00Z");

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** Several visits of a customer, at several sites, on one invoice. */
+@Tag("wide")
 class CombinedInvoiceTest {
 
     private static final String[] LANE = {"--street", "4 Mill Lane", "--city", "Alderton", "--region", "NY",

@@ -11,6 +11,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +23,7 @@ import tools.jackson.databind.JsonNode;
  * A part of a line given back. A hotel paid 1,680.00 for a year, and 149.10 of tax at 8.875 %; from 15 August on it has one machine
  * less, worth 225.00 a year, for 290 of 365 days: 178.77, and 15.87 of tax.
  */
+@Tag("wide")
 class CreditPartTest {
 
     private static final String AGREEMENT = "agreements/hotel-fernhill.yaml";

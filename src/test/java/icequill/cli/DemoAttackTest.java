@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A demo is run again where there is more than the demo. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+@Tag("wide")
 class DemoAttackTest {
 
     private static final String UNFINISHED = ".icequill-demo-unfinished-";

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Generated requests through the command line, worked out again by other means; {@link OracleRuns} takes all 200. */
+@Tag("wide")
 class ForecastOracleTest {
 
     @TempDir

@@ -15,12 +15,14 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** The database is lost, and only the PDFs are left: the book is made again out of them, with the same seals. */
+@Tag("wide")
 class FromPapersAttackTest {
 
     @TempDir

@@ -22,6 +22,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +32,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** One grammar: a noun and a verb, or a verb by itself; whatever names a thing names it everywhere. */
+@Tag("wide")
 class GrammarTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2027-07-01T15:00:00Z"), ZoneOffset.UTC);

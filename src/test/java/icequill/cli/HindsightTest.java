@@ -17,6 +17,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -26,6 +27,7 @@ import tools.jackson.databind.JsonNode;
  * on 1 June and cleaned on 1 September; South Pier one cooled by water, which a call cleaned on 10 February. The year begins on
  * 1 March 2026, 1.478439 and 0.624230 months of 30.4375 days later.
  */
+@Tag("wide")
 class HindsightTest {
 
     private static final Clock LATER = Clock.fixed(Instant.parse("2027-03-01T17:00:00Z"), ZoneOffset.UTC);

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** Forms taken into the book and given back. */
+@Tag("wide")
 class ImportTest {
 
     @TempDir

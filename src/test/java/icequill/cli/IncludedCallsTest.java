@@ -9,12 +9,14 @@ import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** Calls that an agreement includes, counted down: the bakery's includes two in a year from 1 June 2026. */
+@Tag("wide")
 class IncludedCallsTest {
 
     private static final String BAKERY = "A-2026-004";

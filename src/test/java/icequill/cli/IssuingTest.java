@@ -12,11 +12,13 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** What keeps the hand from issuing wrong days, the same work twice, or what nobody meant. */
+@Tag("wide")
 class IssuingTest {
 
     /** 21:00 of 14 May in New York, and the next day in London. */

@@ -7,12 +7,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** What an accepted repair is paid in, from its first invoice to the last. The quote is 229.85 and 20.40 of tax, as QuoteTest works it out. */
+@Tag("wide")
 class JobBillsTest {
 
     private static final String QUOTE = "RQ-2026-00001";

@@ -18,6 +18,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer.OrderAnnotation;
 import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,6 +29,7 @@ import tools.jackson.databind.JsonNode;
 
 /** Every command that has {@code --json} gives what its schema says, and the page on JSON names it. */
 @TestMethodOrder(OrderAnnotation.class)
+@Tag("wide")
 class JsonAnswersTest {
 
     @TempDir

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 
 /** A billing run whose process is killed: the next one goes on where it was, and all is billed as by one that nobody stopped. */
+@Tag("wide")
 class KilledBillingRunTest {
 
     private static final List<String> BILLING = List.of("invoice", "due", "--until", "2026-07-31", "--issue", "--date",

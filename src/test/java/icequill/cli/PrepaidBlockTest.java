@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +22,7 @@ import tools.jackson.databind.JsonNode;
  * Ten hours sold ahead for 900.00, that is 1.50 a minute, and what later visits take from them. An hour at list is 98.00, coming out
  * 52.00, all of it taxed at 8.875 %.
  */
+@Tag("wide")
 class PrepaidBlockTest {
 
     private static final String TEN_HOURS = "{minutes: 600}";

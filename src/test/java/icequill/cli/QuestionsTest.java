@@ -17,6 +17,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,7 @@ import tools.jackson.databind.JsonNode;
  * What was done where and which papers tell of it, as somebody asks who has the customer on the telephone: an invented deli with two
  * stores, beside the customers of the demo.
  */
+@Tag("wide")
 class QuestionsTest {
 
     /** One ten-minute brushing: 52.00 + 98.00 = 150.00, and 8.875 % of it are 13.31. */

@@ -11,12 +11,14 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** What becomes of quotes: accepted, declined, lapsed; and the agreement that one becomes. */
+@Tag("wide")
 class QuoteLifeTest {
 
     private static final List<String> BAKER = List.of("--by", "J. Baker", "--title", "owner", "--way", "signed");

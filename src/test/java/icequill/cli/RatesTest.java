@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -19,6 +20,7 @@ import tools.jackson.databind.JsonNode;
  * 98.00 and 65 of 147.00 an hour come to 276.58, with 8.875 % of tax to 301.13; of 108.00 and 162.00 to 52.00 + 72.00 + 175.50 = 299.50, and
  * 326.08.
  */
+@Tag("wide")
 class RatesTest {
 
     private static final String LABOR = "pricing/labor.yaml";

@@ -8,11 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What a visit recommended, until somebody does it. */
+@Tag("wide")
 class RecommendedRepairsTest {
 
     private static final String CLEANING = "Full cleaning with descaler; scale on the distributor.";

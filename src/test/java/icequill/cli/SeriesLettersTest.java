@@ -13,6 +13,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** A shop sets once what the numbers of its papers begin with. */
+@Tag("wide")
 class SeriesLettersTest {
 
     private static final String SPANISH = "{invoice: FAC, credit-note: NC, maintenance-quote: COT, repair-quote: COR}";

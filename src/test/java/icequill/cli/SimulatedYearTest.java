@@ -33,6 +33,7 @@ import tools.jackson.databind.JsonNode;
  * are ended, renewed, refused, or end by themselves. Each month what is billed is what {@link SimulatedAgreement} has by hand, and nothing is
  * billed twice; each quarter agreements stand as they do there, and the book has the papers that were told and no other.
  */
+@Tag("wide")
 class SimulatedYearTest {
 
     private static final long SEED = 20_260_601;

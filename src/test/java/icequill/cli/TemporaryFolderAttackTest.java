@@ -12,11 +12,13 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.io.TempDirFactory;
 
 /** The program without a folder for temporary files, in processes of its own. */
+@Tag("wide")
 class TemporaryFolderAttackTest {
 
     /** On the disk, since a disk in memory may refuse to run the library that is put there. */

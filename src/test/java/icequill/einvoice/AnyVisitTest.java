@@ -53,8 +53,10 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 
 /** Whatever was done at a site, in whatever mix of taxes: it can be written, and each line works out. Seeds are fixed. */
+@Tag("wide")
 class AnyVisitTest {
 
     private static final TaxPlace VAT = place(TaxPlace.Regime.VAT, Map.of(ChargeClass.CLEANING, rule(STANDARD),

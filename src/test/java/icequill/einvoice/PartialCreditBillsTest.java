@@ -53,6 +53,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * of lines, single lines and the rest, through the book; each note is held against the official rules and against an importer that
  * works it out again, and all together against the invoice.
  */
+@Tag("wide")
 class PartialCreditBillsTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-10T16:00:00Z"), ZoneOffset.UTC);

@@ -51,6 +51,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.FieldSource;
 
 /** Every visit of the demo, priced with the shipped rates and taxed in every shipped place, in every encoding. */
+@Tag("wide")
 class PricedBillsTest {
 
     private static final Function<Phrase, String> WORDING = Sentences.of(Language.SPANISH, "US")::say;

@@ -17,11 +17,13 @@ import icequill.problem.Problem;
 import icequill.problem.Validated;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Issuing papers into a book. */
+@Tag("wide")
 class BookTest {
 
     private static final Problem OUT_OF_INK = new Problem(Code.TEMPLATE, Place.NOWHERE, "no ink", "ink");

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whenever a process is stopped while it issues, the reopened book is whole: nothing is missing, half there, or there twice. */
+@Tag("wide")
 class HaltTest {
 
     @TempDir

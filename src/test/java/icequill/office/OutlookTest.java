@@ -55,6 +55,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Comparison sheets that look ahead, for the invented shop. */
+@Tag("wide")
 class OutlookTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 5, 14);

@@ -34,6 +34,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The program and a second implementation price the same visits by the same files, in nine shops, and tax them. */
+@Tag("wide")
 class PriceOracleTest {
 
     private static final String BANDS = "{standard: %s, after-hours: %s, sundays-and-holidays: %s}";

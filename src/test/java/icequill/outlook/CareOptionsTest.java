@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +32,7 @@ import tools.jackson.databind.json.JsonMapper;
  * Ways of care of the invented shop's sites are compared for the same scope: catching up, included calls, cleanings by the calendar.
  * Figures without a derivation were confirmed by an independent program.
  */
+@Tag("wide")
 class CareOptionsTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 5, 20);

@@ -29,6 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a customer's sheet says of ranges is true: the law is added up inside each. */
+@Tag("wide")
 class RangesTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 5, 20);

@@ -26,6 +26,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 
 /** What holds of every visit, asked of generated ones. */
+@Tag("wide")
 class PlannerPropertiesTest {
 
     private static final Effort EFFORT = new Effort(60_000, 1 << 12);

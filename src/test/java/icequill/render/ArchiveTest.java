@@ -30,6 +30,7 @@ import org.openpdf.text.Paragraph;
 import org.openpdf.text.pdf.PdfWriter;
 
 /** Papers held against PDF/A-3a and PDF/UA-1 by the reference validator, and read as a screen reader reads them. */
+@Tag("wide")
 class ArchiveTest {
 
     @TempDir

@@ -16,6 +16,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Templates, style sheets and pictures that would print for ever, or take all memory. */
 @Timeout(120)
+@Tag("wide")
 class EndlessPaperAttackTest {
 
     private static final Invoice INVOICE = InvoiceFixture.of(Language.ENGLISH, PaperSize.LETTER, "USD", "US")

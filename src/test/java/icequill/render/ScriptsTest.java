@@ -27,6 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 
 /** Names in the scripts that customers write them in. What letters do beside each other is told by The Unicode Standard, chapters 9, 12 and 16. */
+@Tag("wide")
 class ScriptsTest {
 
     private static final float SIZE = 1000;

@@ -11,11 +11,13 @@ import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** An agreement on its pages: how it stands, and how it is ended. */
+@Tag("wide")
 class AgreementPagesTest {
 
     private static final String BAKERY = "/agreements/A-2026-004";

@@ -38,6 +38,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The office in a real browser. Where there is none these tests are skipped, which they say; on the build server they fail. */
+@Tag("wide")
 class BrowserTest {
 
     private static final Path CHROMIUM = Path.of("/usr/bin/chromium");

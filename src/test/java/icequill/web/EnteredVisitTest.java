@@ -14,10 +14,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** From an empty page to an invoice, given back and issued anew. The amounts are worked out by hand from the shop's prices. */
+@Tag("wide")
 class EnteredVisitTest {
 
     private static final Pattern NAMES = Pattern.compile("<(?:input|textarea|select)[^>]* name=\"([^\"]+)\"");

@@ -24,6 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** An office whose process is killed while it issues, and opened again: each invoice is there once, or not at all. */
+@Tag("wide")
 class KilledOfficeTest {
 
     private static final Pattern LINK = Pattern.compile("http://\\S+/enter\\?key=\\S+");

@@ -21,6 +21,7 @@ import java.util.TreeSet;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -31,6 +32,7 @@ import tools.jackson.databind.json.JsonMapper;
  * demo's prices: a service call within 30 miles 52.00, labor 98.00/h, descaler 16 fl oz at 1.8495, sanitizer 2 fl oz at 0.85, a filter
  * 87.25 every six months; tax 8.875 %.
  */
+@Tag("wide")
 class MadeQuoteTest {
 
     private static final String BAKERY = "/sites/crumb-lane-bakery/quote";

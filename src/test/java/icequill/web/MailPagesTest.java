@@ -21,11 +21,13 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** Papers that go out by mail, from pages: shown as they would go out, then written; what comes back is handed over. */
+@Tag("wide")
 class MailPagesTest {
 
     private static final String BAKERY = "crumb-lane-bakery";

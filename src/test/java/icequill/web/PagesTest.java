@@ -20,6 +20,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +30,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** All pages of the finished demo, as they are found by their links. */
+@Tag("wide")
 class PagesTest {
 
     private static final Pattern LINK = Pattern.compile("<a [^>]*href=\"([^\"#]*)[^\"]*\"");

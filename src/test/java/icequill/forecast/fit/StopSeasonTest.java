@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Seasons of stops: by hand, against the bare likelihood, and in records drawn day by day. Seeds are fixed. */
+@Tag("wide")
 class StopSeasonTest {
 
     private static final SiteKind BAR = RatesFixture.kind("bar");

@@ -16,11 +16,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Months that count more than others: by hand, and years that are walked through day by day. */
+@Tag("wide")
 class PaceTest {
 
     private static final List<Double> QUARTERS = List.of(0.4, 0.9, 1.8, 0.9);

@@ -41,6 +41,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Every cell of a small book is changed, one at a time, to several values, by somebody who may do all that the database allows: nothing
  * crashes, and each change is found, since all that is entered or issued is sealed, made from what is sealed, or in the trail.
  */
+@Tag("wide")
 class EveryCellAttackTest {
 
     private static final List<String> TEXTS = List.of("", "99999999999999999999", "../../x");

@@ -29,6 +29,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.jdbi.v3.core.Handle;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -39,6 +40,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Somebody who may do all that the database allows changes the trail, or something else past it. The trail of these books: 1 the book,
  * 2 the group, 3 the bakery, 4 its site, 5 the machine, 6 the visit, 7 the group's days to pay from 20 to 30.
  */
+@Tag("wide")
 class TrailAttackTest {
 
     private static final int WITHOUT_TRAIL = 5;

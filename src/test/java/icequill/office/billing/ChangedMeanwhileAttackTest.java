@@ -22,11 +22,13 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** A colleague changes in the book what a paper was just worked out from: the paper is not issued, and the person is told. */
+@Tag("wide")
 class ChangedMeanwhileAttackTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-21T16:00:00Z"), ZoneOffset.UTC);

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Every paper of the demo, held against the standards. */
+@Tag("wide")
 class DemoPapersTest {
 
     private static List<Path> papers = List.of();

@@ -16,9 +16,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What the papers of the demo print adds up as it is printed: read from their PDFs, in both languages, and added again. */
+@Tag("wide")
 class DemoSumsTest {
 
     private static final String HEAD = "(Line |Línea )?(What, and how it was figured|Qué, y cómo se calculó)( .*)?";
