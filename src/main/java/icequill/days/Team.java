@@ -4,6 +4,7 @@ import icequill.pricer.StaffedVisit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
@@ -50,9 +51,10 @@ record Team(List<Going> going, int others) {
                     found.put(i, person);
                 }));
         int others = left.size();
-        IntStream.range(0, crew.size()).forEach(i -> found.computeIfAbsent(i, place -> left.removeFirst()));
         return new Team(IntStream.range(0, crew.size())
-                .mapToObj(i -> new Going(found.get(i), crew.get(i).minutes())).toList(), others);
+                .mapToObj(i -> new Going(Objects.requireNonNullElseGet(found.get(i), left::removeFirst),
+                        crew.get(i).minutes()))
+                .toList(), others);
     }
 
     List<Person> people() {

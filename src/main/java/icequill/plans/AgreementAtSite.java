@@ -101,8 +101,8 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
         boolean isDone = invoiced.done().stream().filter(visit -> !visit.isAfter(early.lastDay()))
                 .flatMap(visit -> NearestDay.of(changed.payments(), Installment::due, visit).stream())
                 .anyMatch(payment::equals);
-        return isDone || !payment.due().isAfter(early.lastDay()) && (request.scope().billing().isPresent()
-                || !early.goesOver(request.scope().site(), payment.due()));
+        return isDone || (!payment.due().isAfter(early.lastDay()) && (request.scope().billing().isPresent()
+                || !early.goesOver(request.scope().site(), payment.due())));
     }
 
     private AgreementAtSite as(PlanSetting now, List<ServiceAgreement.Change> all, PaymentChange next) {

@@ -59,7 +59,7 @@ public record Handover(EarlyEnd end) {
         if (!end.isPaidAhead()) {
             return Explanation.of(site.changed().payments().stream()
                     .filter(payment -> ended.goesOver(id, payment.due())).map(Installment::amount)
-                    .map(amount -> (Figure) Figure.price(amount, "")).reduce(Figure::plus)
+                    .map(amount -> Figure.price(amount, "")).reduce(Figure::plus)
                     .orElseGet(() -> Figure.price(Amounts.zero(currency()), "")),
                     Phrase.of("reason.rest-visits", new Fact.Day(end.lastDay().plusDays(1))));
         }

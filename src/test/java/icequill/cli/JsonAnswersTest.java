@@ -169,7 +169,7 @@ class JsonAnswersTest {
             "agreement | agreement notice A-2026-004 --way mail --sent 2026-12-05",
             "agreement | agreement renew A-2026-004 --agreed-by Noor",
             "agreement | agreement refuse A-2026-005 --way mail --on 2026-12-01",
-            "agreement-transfer | agreement transfer A-2026-006 --to crumb-lane-bakery --on 2026-12-01 --yes",
+            "agreement-transfer | agreement transfer A-2026-006 --to crumb-lane-bakery --on 2026-09-01 --yes",
             "agreement-ending | agreement end A-2026-007 --way mail --on 2026-12-01 --yes",
             "shown | visit show late-call",
             "reprint | paper reprint INV-2026-00001",

@@ -20,7 +20,11 @@ public record PaperSheet(KnownPaper data, Optional<PricedLines> lines, Optional<
         implements
         Sheet {
 
-    /** @param telling of the mails about it */
+    /**
+     * An issued paper as the book knows it.
+     *
+     * @param telling of the mails about it
+     */
     public static PaperSheet of(Reading open, IssuedPaper issued, MailTelling telling) {
         Optional<Paper> paper = BookedPapers.paper(open, issued).found();
         return new PaperSheet(KnownPaper.of(open, issued, paper, telling.about(open, issued.number())),

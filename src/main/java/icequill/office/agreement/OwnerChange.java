@@ -1,6 +1,5 @@
 package icequill.office.agreement;
 
-import icequill.answer.BookedPaper;
 import icequill.answer.agreement.AgreementTransfer;
 import icequill.files.form.Form;
 import icequill.files.yaml.Tree;
@@ -36,8 +35,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**

@@ -31,7 +31,8 @@ record ToldByMail(Transaction open, LocalDate today) {
     void after(MailLife mail, MailEvent event) {
         if (mail.matter() instanceof Loose loose && loose.tells().isPresent()) {
             MailTells tells = loose.tells().get();
-            if (event instanceof MailEvent.Acceptance || event instanceof MailEvent.Finding found && found.wentOut()) {
+            if (event instanceof MailEvent.Acceptance
+                    || (event instanceof MailEvent.Finding found && found.wentOut())) {
                 told(mail, tells);
             } else if (event instanceof MailEvent.Bounce && mail.state() instanceof MailState.Sent) {
                 cameBack(mail, tells);

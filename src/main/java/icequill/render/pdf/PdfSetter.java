@@ -61,6 +61,8 @@ public final class PdfSetter {
                 .then(document -> set(paper, document, attachments, marks));
     }
 
+    // The renderer makes its own context, whose styles can be given to it in no other way.
+    @SuppressWarnings("deprecation")
     private Validated<byte[]> set(Paper paper, Document document, List<Attachment> attachments,
             Map<String, String> marks) {
         Set<Family> families = FallbackRuns.mark(document);

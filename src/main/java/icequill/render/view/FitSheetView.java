@@ -22,10 +22,18 @@ public record FitSheetView(FitSheet sheet, Sentences sentences) {
         return new FitSheetView(sheet, Sentences.of(sheet.language(), sheet.shop().address().country()));
     }
 
-    /** @param settings lines for the file of rates; may be empty */
+    /**
+     * Clocks that were fitted.
+     *
+     * @param settings lines for the file of rates; may be empty
+     */
     public record Fitted(List<Plot> plots, List<String> notes, List<String> settings) implements Texts {}
 
-    /** @param picture of what was recorded, where anything was */
+    /**
+     * One of them beside what was recorded.
+     *
+     * @param picture of what was recorded, where anything was
+     */
     public record Plot(String title, List<String> said, Optional<Drawn> picture) implements Texts {}
 
     private Page page() {

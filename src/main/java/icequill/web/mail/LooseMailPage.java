@@ -80,11 +80,15 @@ public enum LooseMailPage implements Page, FormPage {
     private static final Extras BY_MAIL = new Extras(false, false, false, true);
 
     private final String part;
-    private final List<String> fields;
+    private final String fields;
 
     LooseMailPage(String part, String... fields) {
         this.part = part;
-        this.fields = List.of(fields);
+        this.fields = String.join(" ", fields);
+    }
+
+    private List<String> fields() {
+        return fields.isEmpty() ? List.of() : List.of(fields.split(" "));
     }
 
     /** The paper that is asked for, not written yet. */
@@ -126,7 +130,7 @@ public enum LooseMailPage implements Page, FormPage {
             return new Answer.Refused(proposed.problems());
         }
         return Answer.Shown.orProblems("loose-mail", new Shown(ConstantKey.of(this), asked.part(part), asked.path(),
-                asked.path().substring(0, asked.path().length() - MAIL.length()), fields, proposed.found(),
+                asked.path().substring(0, asked.path().length() - MAIL.length()), fields(), proposed.found(),
                 new TypedFields(asked.fields(), wrong.isEmpty() ? proposed.problems() : wrong)),
                 proposed.map(Proposed::next));
     }
@@ -145,7 +149,7 @@ public enum LooseMailPage implements Page, FormPage {
 
     private Validated<LoosePaper> paper(Asked asked) {
         Problems problems = new Problems();
-        LocalDate day = fields.contains(DAY)
+        LocalDate day = fields().contains(DAY)
                 ? asked.day(DAY, problems).orElse(asked.reader().today())
                 : asked.reader().today();
         return problems.or(() -> day).then(valid -> paper(asked, new FormName.InBook(asked.part(part)),

@@ -39,7 +39,8 @@ public final class OwnSending implements AutoCloseable {
 
     /** Has a round each minute from now on. */
     public void begin() {
-        worker.scheduleWithFixedDelay(() -> {
+        // Nobody waits for its end, which comes with the worker's.
+        var unused = worker.scheduleWithFixedDelay(() -> {
             try {
                 round();
             } catch (RuntimeException | Error fault) {

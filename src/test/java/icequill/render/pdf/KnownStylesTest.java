@@ -77,6 +77,7 @@ class KnownStylesTest {
     }
 
     /** What is found for each element, for what stands before and after it, and for pages. */
+    @SuppressWarnings("deprecation")
     private static List<String> styles(String html, boolean known) throws Exception {
         Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder()
                 .parse(new InputSource(new StringReader(html)));
