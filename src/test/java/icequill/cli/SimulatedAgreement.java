@@ -133,7 +133,7 @@ final class SimulatedAgreement {
         List<Long> shares = new ArrayList<>(weights.stream().map(weight -> cents * weight / all).toList());
         long left = cents - shares.stream().mapToLong(share -> share).sum();
         IntStream.range(0, weights.size()).boxed()
-                .sorted(Comparator.comparing((Integer i) -> cents * weights.get(i) % all).reversed()).limit(left)
+                .sorted(Comparator.comparingLong((Integer i) -> cents * weights.get(i) % all).reversed()).limit(left)
                 .forEach(i -> shares.set(i, shares.get(i) + 1));
         return shares;
     }

@@ -46,7 +46,8 @@ final class SimulatedPapers {
     }
 
     boolean isWhole(String number) {
-        return left.getOrDefault(number, BigDecimal.ZERO).equals(gross.get(number));
+        BigDecimal whole = gross.get(number);
+        return whole != null && left.getOrDefault(number, BigDecimal.ZERO).compareTo(whole) == 0;
     }
 
     Map<String, BigDecimal> all() {
