@@ -7,12 +7,14 @@ import icequill.ledger.Database;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** What a warranty pays, from the visit to the payer's answer. */
+@Tag("wide")
 class ClaimLifeTest {
 
     private static final String CLAIM = "warranty-pump-bakery";

@@ -24,6 +24,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,6 +34,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** The commands as a user runs them, on the invented shop. */
+@Tag("wide")
 public class CommandsTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-30T15:00:00Z"), ZoneOffset.UTC);

@@ -9,11 +9,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** The purchase order that stands for all of an agreement: on its paper, its payments, and its visits that name none. */
+@Tag("wide")
 class StandingOrderTest {
 
     private static final String VISIT = """

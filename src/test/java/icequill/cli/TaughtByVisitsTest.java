@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -25,6 +26,7 @@ import tools.jackson.databind.JsonNode;
  * condensers brought calls after 60, 90 and, from a brushing after 30 days on, 110 days; it has run for 130 days since. Of the south
  * one they did after 100, 110 and 60 days, the last by what was written down, since all of it was cleaned then; it has run for 150.
  */
+@Tag("wide")
 class TaughtByVisitsTest {
 
     private static final Clock LATER = Clock.fixed(Instant.parse("2027-03-01T17:00:00Z"), ZoneOffset.UTC);

@@ -6,12 +6,14 @@ import icequill.ledger.Database;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
 
 /** Customers are told of planned visits, and who has to be told anew is seen. */
+@Tag("wide")
 class VisitAnnouncementTest {
 
     private static final String VISIT = "next-taproom";

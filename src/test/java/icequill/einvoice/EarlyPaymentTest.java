@@ -32,6 +32,7 @@ import javax.money.Monetary;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,6 +42,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * A part for 1,000.00 at 8.875 %, 88.75: 2 % less in 10 days. Off the sum before tax 20.00 go and 1,068.75 are paid; off the total 21.775,
  * hence 21.78; where the tax is due on what is paid only, 980.00 and 86.975, hence 86.98.
  */
+@Tag("wide")
 class EarlyPaymentTest {
 
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-10T16:00:00Z"), ZoneOffset.UTC);

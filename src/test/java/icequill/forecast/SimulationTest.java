@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is computed against years drawn by chance: within four standard errors, for sites drawn by chance. Seeds are fixed. */
+@Tag("wide")
 class SimulationTest {
 
     private static final int DRAWS = 20_000;

@@ -16,11 +16,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import javax.money.Monetary;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Finding issued papers. */
+@Tag("wide")
 class FindTest {
 
     @TempDir

@@ -15,11 +15,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** A book is put back to an earlier day, or exchanged, while its papers stay: no number is issued again, no PDF is replaced. */
+@Tag("wide")
 class OlderBookAttackTest {
 
     @TempDir

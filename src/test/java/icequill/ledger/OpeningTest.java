@@ -25,12 +25,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Places that will not do, disks that are full, files that are damaged: each is said clearly, and nothing is lost. */
+@Tag("wide")
 class OpeningTest {
 
     @TempDir

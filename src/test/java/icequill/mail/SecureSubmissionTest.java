@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Encryption and login: what goes through, what is put off, and what somebody must set right. */
+@Tag("wide")
 class SecureSubmissionTest {
 
     @ParameterizedTest(name = "{0}, it shows {1}, we trust {2}: {3} {4}")

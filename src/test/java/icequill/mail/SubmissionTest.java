@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What becomes of a mail to two recipients, whatever a server does, and wherever. */
+@Tag("wide")
 class SubmissionTest {
 
     @ParameterizedTest(name = "{0}: {1} -> {2} {3}")

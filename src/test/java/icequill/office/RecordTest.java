@@ -25,12 +25,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Records of the invented shop's visits. */
+@Tag("wide")
 class RecordTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 7, 9);

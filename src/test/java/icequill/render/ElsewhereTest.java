@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Papers are the same in a process with another locale and time zone. */
 @Isolated("what belongs to the whole process is changed")
+@Tag("wide")
 class ElsewhereTest {
 
     private final Locale locale = Locale.getDefault();

@@ -15,12 +15,14 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Files made to keep the program busy, or its reader reading, for ever. The limits count; the timeouts only end a test that failed. */
 @Timeout(60)
+@Tag("wide")
 class EndlessInputAttackTest {
 
     @TempDir

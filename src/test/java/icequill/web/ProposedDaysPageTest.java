@@ -10,11 +10,13 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** Days proposed on a page, changed there, and stored. */
+@Tag("wide")
 class ProposedDaysPageTest {
 
     private static final String PAGE = "/today/days?from=2026-08-03&until=2026-09-15";

@@ -11,10 +11,12 @@ import java.util.regex.Pattern;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is wrong is told in the language of the page, and without the commands of a terminal. */
+@Tag("wide")
 class WrongInputTest {
 
     /** A list of problems, what is wrong with a field, and what would be right. */

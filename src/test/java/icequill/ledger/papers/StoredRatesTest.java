@@ -21,12 +21,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Versions of the rates in a book: adopted, kept, sealed. */
+@Tag("wide")
 public class StoredRatesTest {
 
     public static final RatesVersion FIRST = RatesVersion.of(Map.of("shop.yaml", text("name: Quern & Tabb\n"),

@@ -16,10 +16,12 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The connection to the server is cut at a COMMIT. What is told is what happened; there is no such moment in a book that is a file. */
+@Tag("wide")
 class CutAtCommitAttackTest {
 
     private static final Pattern ADDRESS = Pattern.compile("//[^:/]+:(\\d+)/");

@@ -36,6 +36,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever changes the book leaves a row of the trail, in the same transaction. */
+@Tag("wide")
 class TrailTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 8, 1);

@@ -14,11 +14,13 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What a reader of the demo's papers meets, from the PDFs alone: how many pages, how large, and nothing torn at a line's end. */
+@Tag("wide")
 class DemoReadingTest {
 
     private static final float SMALLEST = 8.95f;
