@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import icequill.OwnProcess;
 import icequill.cli.CommandsTest.Run;
 import icequill.ledger.Database;
+import icequill.mail.DeliveryReport;
 import icequill.mail.ScriptedServer;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -241,8 +242,8 @@ class MailLifeTest {
         shop.json("mail", "send");
         shop.json("mail", "found", MAIL, "--went-out");
         String message = shop.json("mail", "show", MAIL).path("messageId").asString();
-        shop.write("back/1.eml", report(message));
-        shop.write("back/2.eml", report("somebody@else.example"));
+        shop.write("back/1.eml", DeliveryReport.of(message));
+        shop.write("back/2.eml", DeliveryReport.of("somebody@else.example"));
 
         Run read = shop.run("mail", "returned", folder.resolve("back").toString(), "--json");
 
@@ -447,35 +448,5 @@ class MailLifeTest {
     private static List<String> states(BookShop shop, String... command) {
         return StreamSupport.stream(shop.json(command).path("mails").spliterator(), false)
                 .map(mail -> mail.path("mail").asString() + " " + mail.path("state").asString()).toList();
-    }
-
-    private static String report(String message) {
-        return """
-                From: mailer-daemon@post.example
-                Subject: Undelivered
-                MIME-Version: 1.0
-                Content-Type: multipart/report; report-type=delivery-status; boundary="b"
-
-                --b
-                Content-Type: text/plain
-
-                It could not be delivered.
-                --b
-                Content-Type: message/delivery-status
-
-                Reporting-MTA: dns; post.example
-
-                Final-Recipient: rfc822; accounts@crumblane.example
-                Action: failed
-                Status: 5.1.1
-                Diagnostic-Code: smtp; 550 5.1.1 no such person
-
-                --b
-                Content-Type: text/rfc822-headers
-
-                Message-ID: <%s>
-
-                --b--
-                """.formatted(message).replace("\n", "\r\n");
     }
 }

@@ -3,6 +3,7 @@ package icequill.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.FinishedDemo;
+import icequill.mail.DeliveryReport;
 import icequill.mail.RawMail;
 import icequill.office.mail.SendingOffice;
 import java.io.ByteArrayOutputStream;
@@ -147,7 +148,7 @@ class MailPagesTest {
             String mail = "statement-" + BAKERY + "-2026-12-30.m1";
             SendingOffice.of(shop, OpenOffice.CLOCK).send(List.of(mail), one -> true);
             owner.post("/mail/" + mail, Map.of("key", owner.key("/mail/" + mail), "what", "went-out"));
-            String report = report(owner.json("/mail/" + mail).path("messageId").asString());
+            String report = DeliveryReport.of(owner.json("/mail/" + mail).path("messageId").asString());
 
             assertThat(handed(owner, report)).containsExactly(mail + " returned");
             assertThat(handed(owner, report)).isEmpty();
@@ -178,30 +179,5 @@ class MailPagesTest {
         assertThat(run.path("result").path("sent").path("problems")).as(run.toString()).isEmpty();
         return run.path("result").path("sent").path("mails").valueStream()
                 .map(mail -> mail.path("mail").asString() + " " + mail.path("state").asString()).toList();
-    }
-
-    private static String report(String message) {
-        return """
-                From: mailer-daemon@post.example
-                Subject: Undelivered
-                MIME-Version: 1.0
-                Content-Type: multipart/report; report-type=delivery-status; boundary="r"
-
-                --r
-                Content-Type: message/delivery-status
-
-                Reporting-MTA: dns; post.example
-
-                Final-Recipient: rfc822; accounts@crumblane.example
-                Action: failed
-                Status: 5.1.1
-
-                --r
-                Content-Type: text/rfc822-headers
-
-                Message-ID: <%s>
-
-                --r--
-                """.formatted(message).replace("\n", "\r\n");
     }
 }

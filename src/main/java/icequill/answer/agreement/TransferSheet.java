@@ -5,7 +5,6 @@ import icequill.render.words.Sentences;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
 
 /** What the transfer of an agreement comes to, for the screen in one language and as data. */
@@ -15,15 +14,7 @@ public record TransferSheet(AgreementTransfer data, Sentences sentences) impleme
         List<String> lines = new ArrayList<>();
         lines.add(sentences.word(data.tried() ? "agreed.would-transfer" : "agreed.transfer", data.agreement(),
                 data.formerName(), day(data.from()), data.next(), data.ownerName(), day(data.until())));
-        data.back().ifPresentOrElse(back -> {
-            lines.add(sentences.word("agreed.back", amount(back.amount()), back.how()));
-            lines.addAll(back.why());
-        }, () -> lines.add(sentences.word("agreed.nothing-ahead")));
-        data.credits().forEach(credit -> lines.add(data.tried() ? credit.description() : credit.title()));
-        if (!data.unbilled().isEmpty()) {
-            lines.add(sentences.word("agreed.unbilled",
-                    data.unbilled().stream().map(String::valueOf).collect(Collectors.joining(", "))));
-        }
+        lines.addAll(new EndLines(sentences, data.tried()).of(data.back(), data.credits(), data.unbilled()));
         if (!data.toBill().isEmpty()) {
             lines.add(sentences.word("agreed.to-bill-before", data.formerName(), String.join(", ", data.toBill())));
         }

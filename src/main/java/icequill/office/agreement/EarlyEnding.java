@@ -1,8 +1,6 @@
 package icequill.office.agreement;
 
-import icequill.agreement.Installment;
 import icequill.answer.agreement.AgreementEnding;
-import icequill.answer.agreement.AgreementEnding.Back;
 import icequill.ledger.Transaction;
 import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementState;
@@ -13,9 +11,7 @@ import icequill.render.words.Sentences;
 import icequill.request.AgreementRequest.Ended;
 import icequill.shop.ShopBook;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Ends an agreement by notice: the step, and the credit notes of what goes back.
@@ -35,26 +31,12 @@ record EarlyEnding(ShopBook book, Transaction open, LocalDate today, Sentences s
             Ended ended = end.ended();
             Map<Integer, String> billed = StandingInvoices.byPayment(open, held.request().number());
             open.lifeSteps().add(held.steps().next(notice, held.entry().site(), ended));
+            EndTelling telling = new EndTelling(held, end, sentences);
             return new OwedCredits(book, held, today, billed)
                     .of(ended.credited(), "agreed.credit-reason", ended.lastDay())
                     .map(credits -> new AgreementEnding(held.request().number(),
-                            wish.by(), wish.received(), notice.lastDay(), back(end, held), credits,
-                            left(held, billed, notice.lastDay(), false), left(held, billed, notice.lastDay(), true),
-                            wish.isTrial()));
+                            wish.by(), wish.received(), notice.lastDay(), telling.back(), credits,
+                            telling.unbilled(billed, false), telling.unbilled(billed, true), wish.isTrial()));
         });
-    }
-
-    private Optional<Back> back(EarlyEnd end, HeldAgreement held) {
-        return end.refund().map(refund -> new Back(held.shop().earning(), refund.amount(),
-                sentences.formula(refund.how().figure()),
-                refund.how().reasons().stream().map(sentences::say).toList()));
-    }
-
-    /** The payments of the term that are not billed, by number: those that fall due by the last day, or those after it. */
-    private static List<Integer> left(HeldAgreement held, Map<Integer, String> billed, LocalDate last,
-            boolean areAfter) {
-        return held.hand().payments().stream().filter(held.hand()::isPayable)
-                .filter(payment -> !billed.containsKey(payment.number()) && payment.due().isAfter(last) == areAfter)
-                .map(Installment::number).toList();
     }
 }

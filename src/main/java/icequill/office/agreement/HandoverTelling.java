@@ -1,9 +1,6 @@
 package icequill.office.agreement;
 
-import icequill.agreement.Installment;
-import icequill.agreement.Refund;
 import icequill.answer.BookedPaper;
-import icequill.answer.agreement.AgreementEnding.Back;
 import icequill.answer.agreement.AgreementTransfer;
 import icequill.answer.agreement.AgreementTransfer.Payment;
 import icequill.answer.agreement.AgreementTransfer.Rest;
@@ -19,7 +16,6 @@ import icequill.request.AgreementRequest.Ended;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -33,9 +29,11 @@ record HandoverTelling(Reading open, Sentences sentences, HeldAgreement old, Hel
 
     AgreementTransfer told(String former, CustomerEntry owner, List<BookedPaper> credits, boolean isTrial) {
         LocalDate from = next.request().firstDay();
+        EndTelling end = new EndTelling(old, handover.end(), sentences);
         return new AgreementTransfer(old.request().number(), next.request().number(), from,
                 next.request().scope().term().lastDay(), former, old.hand().site().customer().name(), owner.id(),
-                owner.customer().name(), handover.end().refund().map(this::back), credits, unbilled(),
+                owner.customer().name(), end.back(), credits,
+                end.unbilled(StandingInvoices.byPayment(open, old.request().number()), false),
                 old.request().sites().stream().flatMap(site -> toBill(site.scope().site(), from)).toList(),
                 old.hand().sites().stream().filter(AgreementAtSite::isInAtTheEnd).map(this::rest).toList(),
                 next.hand().payments().stream().filter(next.hand()::isPayable).map(payment -> new Payment(
@@ -44,18 +42,6 @@ record HandoverTelling(Reading open, Sentences sentences, HeldAgreement old, Hel
                 next.hand().sites().stream().flatMap(this::visits)
                         .sorted(Comparator.comparing(AgreementTransfer.Visit::day)).toList(),
                 isTrial);
-    }
-
-    private Back back(Refund refund) {
-        return new Back(old.shop().earning(), refund.amount(), sentences.formula(refund.how().figure()),
-                refund.how().reasons().stream().map(sentences::say).toList());
-    }
-
-    private List<Integer> unbilled() {
-        Map<Integer, String> billed = StandingInvoices.byPayment(open, old.request().number());
-        return old.hand().payments().stream().filter(old.hand()::isPayable)
-                .filter(payment -> !billed.containsKey(payment.number()) && !payment.due().isAfter(ended.lastDay()))
-                .map(Installment::number).toList();
     }
 
     /** Visits of the former owner that are done and that nobody was billed for yet; what its agreement bills is not among them. */

@@ -2,9 +2,10 @@ package icequill.render.pdf;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
@@ -18,6 +19,7 @@ import org.xhtmlrenderer.css.newmatch.CascadedStyle;
 import org.xhtmlrenderer.css.newmatch.Matcher;
 import org.xhtmlrenderer.css.newmatch.PageInfo;
 import org.xhtmlrenderer.css.sheet.FontFaceRule;
+import org.xhtmlrenderer.css.sheet.Stylesheet;
 import org.xhtmlrenderer.css.sheet.StylesheetInfo;
 import org.xhtmlrenderer.extend.NamespaceHandler;
 import org.xhtmlrenderer.extend.UserAgentCallback;
@@ -55,11 +57,10 @@ final class KnownStyles extends StyleReference {
         SharedSheet sheet = shared.get();
         StandardAttributeResolver attributes = new StandardAttributeResolver(handler,
                 context.getUserAgentCallback(), user);
-        known = new Known(sheet, new IdentityHashMap<>(),
-                new Matcher(new DOMTreeResolver(), attributes, factory, sheet.rules(), context.getMedia()),
-                new Matcher(new DOMTreeResolver(), attributes, factory,
-                        List.of(sheet.rules().getFirst(), SharedSheet.parsed(factory, text.pages())),
-                        context.getMedia()));
+        Function<List<Stylesheet>, Matcher> matcher = sheets -> new Matcher(new DOMTreeResolver(), attributes, factory,
+                sheets, context.getMedia());
+        known = new Known(sheet, () -> matcher.apply(sheet.rules()),
+                matcher.apply(List.of(sheet.rules().getFirst(), SharedSheet.parsed(factory, text.pages()))));
     }
 
     @Override
@@ -82,7 +83,7 @@ final class KnownStyles extends StyleReference {
 
     @Override
     public PageInfo getPageStyle(@Nullable String name, String which) {
-        return known == null ? super.getPageStyle(name, which) : known.pages().getPageCascadedStyle(name, which);
+        return known == null ? super.getPageStyle(name, which) : known.page(name, which);
     }
 
     @Override
@@ -90,14 +91,30 @@ final class KnownStyles extends StyleReference {
         return known == null ? super.getFontFaceRules() : List.of();
     }
 
-    /**
-     * One document with a sheet that others share.
-     *
-     * @param kinds of its elements
-     * @param rules asked for a kind that no document before had
-     * @param pages its rules of pages
-     */
-    private record Known(SharedSheet sheet, Map<Element, ElementKind> kinds, Matcher rules, Matcher pages) {
+    /** One document with a sheet that others share. */
+    private static final class Known {
+
+        private final SharedSheet sheet;
+        private final Supplier<Matcher> made;
+        private final Matcher pages;
+        private final IdentityHashMap<Element, ElementKind> kinds = new IdentityHashMap<>();
+        private @Nullable Matcher rules;
+
+        /**
+         * What is found in a document.
+         *
+         * @param made of its rules for elements, once there is a kind that no document before had
+         * @param pages of its rules of pages
+         */
+        Known(SharedSheet sheet, Supplier<Matcher> made, Matcher pages) {
+            this.sheet = sheet;
+            this.made = made;
+            this.pages = pages;
+        }
+
+        PageInfo page(@Nullable String name, String which) {
+            return pages.getPageCascadedStyle(name, which);
+        }
 
         ElementKind kind(Element element) {
             ElementKind before = kinds.get(element);
@@ -105,14 +122,20 @@ final class KnownStyles extends StyleReference {
                 return before;
             }
             ElementKind around = element.getParentNode() instanceof Element parent ? kind(parent) : sheet.document();
-            ElementKind found = around.of(element, () -> rules.getCascadedStyle(element, false));
+            ElementKind found = around.of(element, () -> rules().getCascadedStyle(element, false));
             kinds.put(element, found);
             return found;
         }
 
         Optional<CascadedStyle> pseudo(Element element, String name) {
             return kind(element).pseudo(name,
-                    asked -> Optional.ofNullable(rules.getPECascadedStyle(element, asked)));
+                    asked -> Optional.ofNullable(rules().getPECascadedStyle(element, asked)));
+        }
+
+        private Matcher rules() {
+            Matcher known = rules == null ? made.get() : rules;
+            rules = known;
+            return known;
         }
     }
 }

@@ -1,12 +1,11 @@
 package icequill.render.pdf;
 
 import java.io.StringReader;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import org.xhtmlrenderer.context.StylesheetFactoryImpl;
 import org.xhtmlrenderer.css.newmatch.CascadedStyle;
@@ -26,7 +25,7 @@ record SharedSheet(List<Stylesheet> rules, ElementKind document) {
     private static final Pattern OTHER = Pattern
             .compile("[+~]|@import|@font-face|:(first-child|last-child|nth|even|odd|has|lang)");
     private static final int MOST = 32;
-    private static final Map<String, SharedSheet> KNOWN = Collections.synchronizedMap(new LinkedHashMap<>());
+    private static final Map<String, SharedSheet> KNOWN = new ConcurrentHashMap<>();
 
     /** Empty where its rules do not treat all elements of one kind alike. */
     static Optional<SharedSheet> of(StylesheetFactoryImpl factory, StylesheetInfo own, String rules) {
