@@ -1,8 +1,10 @@
 package icequill.agreement;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import javax.money.MonetaryAmount;
 
@@ -31,7 +33,18 @@ public record Invoiced(Map<Integer, MonetaryAmount> nets, Set<LocalDate> done) {
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)), done);
     }
 
+    /** Only what was invoiced of some of the payments. */
+    Invoiced of(List<Installment> payments, Predicate<Installment> some) {
+        return new Invoiced(payments.stream().filter(this::has).filter(some)
+                .collect(Collectors.toMap(Installment::number, payment -> nets.get(payment.number()))), done);
+    }
+
     boolean has(Installment payment) {
         return nets.containsKey(payment.number());
+    }
+
+    /** Whether a payment was invoiced for what it comes to. */
+    boolean isAsIs(Installment payment) {
+        return has(payment) && payment.amount().isEqualTo(nets.get(payment.number()));
     }
 }

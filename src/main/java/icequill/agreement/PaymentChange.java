@@ -62,33 +62,56 @@ public record PaymentChange(List<Installment> payments, List<GivenBack> givenBac
     }
 
     /**
-     * How the payments carry a change: evenly by those that are due on its day or later and were not invoiced before.
+     * How the payments carry a change: evenly by those that are due on its day or later and were not invoiced before it. An invoice of one
+     * of those that asks for something else than the payment before the change was written after it, and has its share of it; what other
+     * invoices have is for {@link #settled} to weigh, after the last change.
      *
      * @param earlier the payments as they were, with all that earlier changes gave back of them
      */
     public static PaymentChange of(Proration change, PaymentChange earlier, Invoiced all) {
         Invoiced invoiced = all.withinTerm();
-        List<Installment> before = earlier.payments();
-        List<Installment> known = asInvoiced(before, invoiced, change.from());
-        CurrencyUnit currency = change.amount().getCurrency();
-        // An invoice may carry its part of the change already, when it was written after the change was recorded.
-        MonetaryAmount carried = sum(known, currency).subtract(sum(before, currency));
-        MonetaryAmount rest = change.amount().subtract(carried);
+        Predicate<Installment> isBefore = payment -> payment.due().isBefore(change.from());
+        List<Installment> known = asInvoiced(earlier.payments(), invoiced.of(earlier.payments(), isBefore),
+                change.from());
+        // An invoice may carry what no payment did.
+        MonetaryAmount rest = change.amount().subtract(difference(earlier.payments(), known, change));
         List<Installment> open = known.stream()
-                .filter(payment -> !invoiced.has(payment) && !payment.due().isBefore(change.from())).toList();
-        if (open.isEmpty() && rest.isPositive()) {
-            Explanation how = new Explanation(Figure.price(rest, ""), change.how().reasons());
+                .filter(payment -> !isBefore.test(payment) && !invoiced.isAsIs(payment)).toList();
+        return earlier.carried(new Proration(change.from(), rest, change.how()), known, open);
+    }
+
+    /** The same once no more changes follow: where an invoice has another share than it should, those that are not invoiced even it out. */
+    public PaymentChange settled(Proration last, Invoiced all) {
+        Invoiced invoiced = all.withinTerm();
+        List<Installment> known = asInvoiced(payments, invoiced, last.from());
+        List<Installment> open = known.stream()
+                .filter(payment -> !invoiced.has(payment) && !payment.due().isBefore(last.from())).toList();
+        PaymentChange next = carried(new Proration(last.from(), difference(known, payments, last), last.how()), known,
+                open);
+        return new PaymentChange(next.payments(), Stream.concat(givenBack.stream(), next.givenBack().stream()).toList(),
+                before);
+    }
+
+    private static MonetaryAmount difference(List<Installment> before, List<Installment> after, Proration change) {
+        CurrencyUnit currency = change.amount().getCurrency();
+        return sum(after, currency).subtract(sum(before, currency));
+    }
+
+    /** What is added, or falls away, where some of the payments may carry it. */
+    private PaymentChange carried(Proration rest, List<Installment> known, List<Installment> open) {
+        if (open.isEmpty() && rest.amount().isPositive()) {
+            Explanation how = new Explanation(Figure.price(rest.amount(), ""), rest.how().reasons());
             List<Installment> more = new ArrayList<>(known);
-            more.add(new Installment(known.stream().mapToInt(Installment::number).max().orElse(0) + 1, change.from(),
-                    rest, how));
-            return new PaymentChange(more, List.of(), earlier.allGivenBack());
+            more.add(new Installment(known.stream().mapToInt(Installment::number).max().orElse(0) + 1, rest.from(),
+                    rest.amount(), how));
+            return new PaymentChange(more, List.of(), allGivenBack());
         }
-        MonetaryAmount room = sum(open, currency).negate();
-        MonetaryAmount shared = rest.isLessThan(room) ? room : rest;
+        MonetaryAmount room = sum(open, rest.amount().getCurrency()).negate();
+        MonetaryAmount shared = Amounts.larger(rest.amount(), room);
         return new PaymentChange(merged(known, shares(open, shared)),
-                earlier.further(known.stream().filter(payment -> !open.contains(payment)).toList(),
-                        shared.subtract(rest)),
-                earlier.allGivenBack());
+                further(known.stream().filter(payment -> !open.contains(payment)).toList(),
+                        shared.subtract(rest.amount())),
+                allGivenBack());
     }
 
     /**

@@ -94,6 +94,10 @@ public record ServiceAgreement(String number, LocalDate date, Optional<Acceptanc
             minutes = List.copyOf(minutes);
             givenBack = List.copyOf(givenBack);
         }
+
+        public Change givingBack(List<GivenBack> other) {
+            return new Change(added, removed, yearDifference, price, minutes, other);
+        }
     }
 
     public ServiceAgreement {

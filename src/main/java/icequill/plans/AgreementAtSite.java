@@ -87,7 +87,19 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
                 hand = hand.then(before -> before.on(change, all.on(site, change)));
             }
         }
-        return hand.map(AgreementAtSite::ended);
+        return hand.map(AgreementAtSite::settled).map(AgreementAtSite::ended);
+    }
+
+    /** The same with its payments as they were invoiced. */
+    private AgreementAtSite settled() {
+        if (changes.isEmpty()) {
+            return this;
+        }
+        ServiceAgreement.Change last = changes.getLast();
+        PaymentChange next = changed.settled(last.price(), invoicedBeforeEnd());
+        List<ServiceAgreement.Change> all = new ArrayList<>(changes.subList(0, changes.size() - 1));
+        all.add(last.givingBack(next.givenBack()));
+        return as(setting, all, next);
     }
 
     /** The same where a notice ends it early. */

@@ -5,7 +5,9 @@ import static icequill.RatesFixture.usd;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import icequill.explain.Explanation;
 import icequill.explain.Fact;
+import icequill.explain.Figure;
 import icequill.explain.HowReader;
 import icequill.explain.Phrase;
 import icequill.money.Amounts;
@@ -21,6 +23,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -277,6 +280,60 @@ class PaymentsTest {
                 new PaymentChange.GivenBack(2, usd("72.50")));
         assertThat(second.payments()).extracting(second::givenBack)
                 .containsExactly(usd("0"), usd("72.50"), usd("355"), usd("0"));
+    }
+
+    /**
+     * Worked by hand: three payments of 100.00 to come. 10.01 is 3.34, 3.34, 3.33 more; then 5.00 is 1.67, 1.67, 1.66 more. What was named so is
+     * what is asked for, whichever of them was billed by then, and with which of both changes.
+     */
+    @ParameterizedTest
+    @CsvSource({"'', 105.01 105.01 104.99", "105.01, 105.01 105.01 104.99", "105.01 105.01, 105.01 105.01 104.99",
+            "103.34, 103.34 105.84 105.83", "100.00, 100.00 107.51 107.50", "103.34 105.84, 103.34 105.84 105.83"})
+    void changes_namedPaymentsStayAsTheyAreBilled(String billed, String expected) {
+        List<Installment> payments = Installments.of(new Term(YEAR.start(), 3), usd("300"), Billing.MONTHLY, Set.of());
+        Map<Integer, MonetaryAmount> nets = new HashMap<>();
+        Stream.of(billed.split(" ")).filter(net -> !net.isEmpty()).forEach(net -> nets.put(nets.size() + 1, usd(net)));
+
+        assertThat(amounts(twice(payments, "10.01", "5.00", new Invoiced(nets)).payments())).isEqualTo(expected);
+    }
+
+    /**
+     * Worked by hand: of three payments of 100.00 after one that is billed, 320.00 take all, and 20.00 of the billed one; 30.00 later are 10.00
+     * each. That these are billed gives nothing else back.
+     */
+    @Test
+    void changes_billedLater_giveNothingElseBack() {
+        List<Installment> payments = Installments.of(new Term(LocalDate.of(2025, 12, 1), 4), usd("400"),
+                Billing.MONTHLY, Set.of());
+        Map<Integer, MonetaryAmount> nets = new HashMap<>(Map.of(1, usd("100")));
+
+        for (int number = 2; number <= 5; number++) {
+            PaymentChange after = twice(payments, "-320", "30", new Invoiced(nets));
+            assertThat(amounts(after.payments())).isEqualTo("100.00 10.00 10.00 10.00");
+            assertThat(payments).extracting(after::givenBack).containsExactly(usd("20"), usd("0"), usd("0"), usd("0"));
+            nets.put(Math.min(number, 4), usd("10"));
+        }
+    }
+
+    /** Worked by hand: an invoice of 106.00 has 0.99 more than its shares, which are 0.50 and 0.49 less for the others. */
+    @Test
+    void changes_anInvoiceOfItsOwn_isEvenedOutByTheOthers() {
+        List<Installment> payments = Installments.of(new Term(YEAR.start(), 3), usd("300"), Billing.MONTHLY, Set.of());
+
+        assertThat(amounts(twice(payments, "10.01", "5.00", new Invoiced(Map.of(1, usd("106.00")))).payments()))
+                .isEqualTo("106.00 104.51 104.50");
+    }
+
+    /** Both from the first of January on. */
+    private static PaymentChange twice(List<Installment> payments, String first, String second, Invoiced invoiced) {
+        Proration one = change(first);
+        Proration other = change(second);
+        return PaymentChange.of(other, PaymentChange.of(one, PaymentChange.none(payments), invoiced), invoiced)
+                .settled(other, invoiced);
+    }
+
+    private static Proration change(String amount) {
+        return new Proration(YEAR.start(), usd(amount), Explanation.of(Figure.term(0, "")));
     }
 
     /** An extra payment for a change after the last one, invoiced already, is not asked for again. */
