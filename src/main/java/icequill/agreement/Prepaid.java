@@ -14,7 +14,7 @@ import javax.money.MonetaryAmount;
  * The price of a term that is paid ahead, and what it is paid for.
  *
  * @param parts the term's price from its first day on, then what each change added from its own day on
- * @param visits of the whole term, at least one
+ * @param visits of the whole term
  */
 public record Prepaid(Term term, List<Part> parts, List<VisitShare> visits) {
 
@@ -51,7 +51,10 @@ public record Prepaid(Term term, List<Part> parts, List<VisitShare> visits) {
     Figure earned(Earning earning, LocalDate lastDay) {
         return switch (earning) {
         case DAYS -> sum(parts.stream().map(part -> byDays(part, lastDay)).toList());
-        case VISITS -> sum(parts.stream().flatMap(part -> byVisits(part).stream()).toList());
+        // What has no visit at all, as a site that comes in after the last one, cannot be earned by them.
+        case VISITS -> visits.isEmpty()
+                ? earned(Earning.DAYS, lastDay)
+                : sum(parts.stream().flatMap(part -> byVisits(part).stream()).toList());
         };
     }
 

@@ -16,6 +16,11 @@ import javax.money.MonetaryAmount;
  */
 public record RestOfTerm(String of, LocalDate from, MonetaryAmount price, Optional<LocalDate> visit) {
 
+    /** The same for a site that comes in later: it costs nothing before, and all visits from then on are the new owner's. */
+    public RestOfTerm coming(LocalDate day) {
+        return new RestOfTerm(of, from, price.multiply(0), Optional.of(day));
+    }
+
     /** A visit of the term as it is due to the new owner, not before his first day; empty where it is none of his. */
     public Optional<PlannedVisit> due(PlannedVisit whole) {
         return visit.filter(first -> !whole.date().isBefore(first)).map(first -> whole.date().isBefore(from)

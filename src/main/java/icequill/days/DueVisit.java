@@ -33,7 +33,8 @@ public record DueVisit(String agreement, Site site, CalendarVisit work, LocalDat
     public static List<DueVisit> of(AgreementAtSite state, List<Attended> attended, LocalDate today, LocalDate until) {
         LocalDate ahead = until.plusYears(YEARS_AHEAD);
         List<CalendarVisit> calendar = state.visitsUntil(ahead);
-        LocalDate ends = state.request().termUntil(ahead).lastDay();
+        LocalDate whole = state.request().termUntil(ahead).lastDay();
+        LocalDate ends = state.request().lastDayHere().filter(whole::isAfter).orElse(whole);
         LocalDate first = state.request().firstVisitDay();
         Set<String> full = FullCleaning.tasks(state.setting().rates().plans().scopes());
         List<Attended> since = attended.stream()

@@ -143,10 +143,10 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
                             changes, changed, day).with(change, now, agreedPrice(request).orElse(priced.year().price()),
                                     names(), List.of()));
         }
-        if (part.flatMap(AgreementRequest.Part::until).filter(last -> last.plusDays(1).equals(change)).isPresent()) {
+        if (request.lastDayHere().filter(last -> last.plusDays(1).equals(change)).isPresent()) {
             return Validated.valid(with(change, now, currentYearPrice().negate(), List.of(), names()));
         }
-        if (part.filter(known -> !known.contains(change)).isPresent()) {
+        if (!request.isHere(change)) {
             return Validated.valid(as(now, changes, changed));
         }
         return request.changes().stream().filter(own -> own.from().equals(change)).findFirst()
@@ -262,7 +262,7 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
     /** Whether the site is part of the agreement on the day of a visit, however the agreement ends. */
     private boolean isDue(PlannedVisit visit) {
         return request.ended().filter(early -> early.goesOver(request.scope().site(), visit.date())).isEmpty()
-                && request.part().filter(part -> !part.contains(visit.date())).isEmpty();
+                && request.isHere(visit.date());
     }
 
     /** The visits of the term that fall into the days on which the site is part of the agreement. */
@@ -293,7 +293,7 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
 
     /** Whether the site is still part of the agreement at the end of the term. */
     public boolean isInAtTheEnd() {
-        return request.part().flatMap(AgreementRequest.Part::until).isEmpty();
+        return request.lastDayHere().isEmpty();
     }
 
     /** Those of the term, as they are after all changes, and those of months after it up to the next one. */

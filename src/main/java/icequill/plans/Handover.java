@@ -28,7 +28,7 @@ public record Handover(EarlyEnd end) {
     /** How it ends for the former owner. */
     public Ended ended() {
         Map<String, LocalDate> over = new HashMap<>();
-        end.hand().sites().forEach(site -> firstVisit(site)
+        end.hand().sites().stream().filter(AgreementAtSite::isInAtTheEnd).forEach(site -> firstVisit(site)
                 .ifPresent(visit -> over.put(site.request().scope().site(), visit.date())));
         return new Ended(end.lastDay(), end.ended().givenBack(), over);
     }

@@ -78,10 +78,11 @@ public record WholeAgreement(List<AgreementAtSite> sites) {
         return first().setting().whole();
     }
 
-    /** Who pays on a day, for all sites. */
+    /** Who pays on a day, for all sites that are in on it. */
     public Validated<BillTo> billTo(LocalDate day) {
         Problems problems = new Problems();
-        List<BillTo> payers = sites.stream().map(state -> state.setting().whole())
+        List<BillTo> payers = sites.stream().filter(state -> state.request().isHere(day))
+                .map(state -> state.setting().whole())
                 .flatMap(site -> problems.take(site.billTo(day)).stream()).distinct().toList();
         if (payers.size() > 1) {
             problems.add(Code.NOT_ALLOWED, request().scope().place(),

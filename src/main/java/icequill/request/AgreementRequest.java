@@ -86,6 +86,9 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
      */
     public record Part(Optional<LocalDate> from, Optional<LocalDate> until) {
 
+        /** In from the beginning, to the end. */
+        private static final Part WHOLE = new Part(Optional.empty(), Optional.empty());
+
         public boolean contains(LocalDate day) {
             return from.filter(day::isBefore).isEmpty() && until.filter(day::isAfter).isEmpty();
         }
@@ -157,6 +160,32 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
                 further.stream().map(other -> other.changing(site, change)).toList(), ended, rest);
     }
 
+    /**
+     * The same with one more site, which is not one of it yet.
+     *
+     * @param first its first day there
+     * @param machines that are looked after; empty for all
+     */
+    public AgreementRequest adding(String site, LocalDate first, List<Visit.Named> machines) {
+        AgreementRequest added = new AgreementRequest(number, scope.at(site, machines), tier, priced, accepted,
+                Optional.empty(), cancelDays, renewal, List.of(), orders,
+                Optional.of(new Part(Optional.of(first), Optional.empty())), List.of(), ended,
+                rest.map(taken -> taken.coming(first)));
+        return with(Optional.of(part.orElse(Part.WHOLE)), Stream.concat(further.stream(), Stream.of(added)).toList());
+    }
+
+    /** The same without one of its several sites, after its last day. */
+    public AgreementRequest removing(String site, LocalDate last) {
+        return with(scope.site().equals(site)
+                ? Optional.of(new Part(part.flatMap(Part::from), Optional.of(last)))
+                : part, further.stream().map(other -> other.removing(site, last)).toList());
+    }
+
+    private AgreementRequest with(Optional<Part> own, List<AgreementRequest> others) {
+        return new AgreementRequest(number, scope, tier, priced, accepted, agreed, cancelDays, renewal, changes,
+                orders, own, others, ended, rest);
+    }
+
     /** The same with another standing purchase order. */
     public AgreementRequest ordering(StandingOrders.From order) {
         return new AgreementRequest(number, scope, tier, priced, accepted, agreed, cancelDays, renewal, changes,
@@ -169,9 +198,22 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
         return rest.map(RestOfTerm::from).orElse(scope.term().start());
     }
 
-    /** The first day of a visit that may be one of its calendar: a month ahead of its term, but none of a former owner's. */
+    /** The first day of its site, which may come in later. */
+    public LocalDate firstDayHere() {
+        return part.flatMap(Part::from).orElseGet(this::firstDay);
+    }
+
+    /** The last day of its site, where that goes out in mid-term. */
+    public Optional<LocalDate> lastDayHere() {
+        return part.flatMap(Part::until);
+    }
+
+    /**
+     * The first day of a visit that may be one of its calendar: a month ahead of its term, but none of a former owner's, or of before its
+     * site came in.
+     */
     public LocalDate firstVisitDay() {
-        return rest.map(RestOfTerm::from).orElse(scope.term().start().minusMonths(1));
+        return firstDayHere().equals(scope.term().start()) ? scope.term().start().minusMonths(1) : firstDayHere();
     }
 
     /** A visit of its term's calendar as it is due by it; empty where that belongs to a former owner, or goes over to a new one. */
@@ -227,9 +269,14 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
                 && (scope.term().contains(day) || byMonth().filter(months -> months.contains(day)).isPresent());
     }
 
-    /** Whether its site is part of it on a day of its term, and it has begun and not ended by then. */
+    /** Whether its site has come in by a day, and not gone out again. */
+    public boolean isHere(LocalDate day) {
+        return part.filter(known -> !known.contains(day)).isEmpty();
+    }
+
+    /** The same, and it has begun and not ended by then. */
     private boolean isPart(LocalDate day) {
-        return part.filter(known -> !known.contains(day)).isEmpty() && !isPastEnd(day)
+        return isHere(day) && !isPastEnd(day)
                 && rest.filter(taken -> day.isBefore(taken.from())).isEmpty();
     }
 

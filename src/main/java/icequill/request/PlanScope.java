@@ -40,6 +40,16 @@ public record PlanScope(String site, List<Visit.Named> machines, Term term, Opti
         return new PlanScope(site, machines, term, billing, work, Optional.of(expected), circumstances, arrive, place);
     }
 
+    /**
+     * The same term and billing at another site.
+     *
+     * @param others its machines, empty for all of it
+     */
+    PlanScope at(String other, List<Visit.Named> others) {
+        return new PlanScope(other, others, term, billing, new PlannedWork(List.of(), Map.of(), place),
+                Optional.empty(), List.of(), Optional.empty(), place);
+    }
+
     /** The same for another term. */
     public PlanScope over(Term other) {
         return new PlanScope(site, machines, other, billing, work, reserve, circumstances, arrive, place);

@@ -57,7 +57,7 @@ public record AgreementLoader(ShopFolder folder, BiFunction<AgreementRequest, St
         LocalDate priced = site.priced();
         TierPricing pricing = new TierPricing(folder.forecast(priced)
                 .map(rates -> new ReserveAhead(rates, SiteHistory.UNKNOWN, Optional.empty(), priced)));
-        return new PlanLoader(folder).setting(site.scope(), priced, day, site.firstDay(), problems)
+        return new PlanLoader(folder).setting(site.scope(), priced, day, site.firstDayHere(), problems)
                 .flatMap(setting -> problems.take(setting.rates().tier(site.tier()))
                         .map(tier -> new WholeAgreement.Priced(setting, tier, pricing)));
     }

@@ -175,13 +175,19 @@ public final class BookForms implements FormSource {
     /** The agreements for a site, alone or among several, the forgotten among them. */
     public static List<AgreementEntry> agreementsAt(Reading reading, String site) {
         return Stream.concat(reading.entries().agreementsAt(site).stream(),
-                overSeveral(reading.entries().agreements(), site)).distinct().toList();
+                overSeveral(reading.entries().agreements(), site,
+                        AgreementSteps.cameInto(reading.entries().stepsAt(site))))
+                .distinct().toList();
     }
 
-    /** Those over several sites, of which one is the site. */
-    static Stream<AgreementEntry> overSeveral(List<AgreementEntry> all, String site) {
-        return all.stream().filter(entry -> entry.data().contains(Form.SITES))
-                .filter(entry -> form(entry).isForSite(site));
+    /**
+     * Those over several sites, of which one is the site.
+     *
+     * @param cameInto the numbers of those that it came into later
+     */
+    static Stream<AgreementEntry> overSeveral(List<AgreementEntry> all, String site, Set<String> cameInto) {
+        return all.stream().filter(entry -> cameInto.contains(entry.number())
+                || (entry.data().contains(Form.SITES) && form(entry).isForSite(site)));
     }
 
     /** A customer of the book, who must be there. */

@@ -22,6 +22,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -90,7 +91,13 @@ public record PastForms(PastEntries then, Reading open, Instant issued) implemen
     @Override
     public Validated<List<Form>> agreementsAt(String site) {
         return Validated.valid(Stream.concat(agreements().filter(entry -> entry.site().equals(site)),
-                BookForms.overSeveral(agreements().toList(), site)).distinct().map(BookForms::form).toList());
+                BookForms.overSeveral(agreements().toList(), site, cameInto(site))).distinct().map(BookForms::form)
+                .toList());
+    }
+
+    private Set<String> cameInto(String site) {
+        return AgreementSteps.cameInto(open.entries().stepsAt(site).stream()
+                .filter(step -> open.entries().stepsBefore(step.kind(), step.id(), issued).contains(step)).toList());
     }
 
     /** One that was withdrawn later stood then. */

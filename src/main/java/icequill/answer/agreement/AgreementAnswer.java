@@ -46,12 +46,14 @@ public record AgreementAnswer(String agreement, String id, AgreementStage stage,
     /**
      * One of its sites.
      *
+     * @param from on which it comes in, in mid-term; missing where it is in from the beginning
+     * @param until its last day, where it goes out in mid-term
      * @param machines that are looked after, by id
      * @param all machines that stand there
      * @param calls that are included there; missing where none are
      */
-    public record OfSite(String site, String name, List<String> machines, List<KnownMachine> all,
-            Optional<Calls> calls) {
+    public record OfSite(String site, String name, Optional<LocalDate> from, Optional<LocalDate> until,
+            List<String> machines, List<KnownMachine> all, Optional<Calls> calls) {
         public OfSite {
             machines = List.copyOf(machines);
             all = List.copyOf(all);
@@ -99,18 +101,12 @@ public record AgreementAnswer(String agreement, String id, AgreementStage stage,
     public record DueVisit(LocalDate day, String site, String scope, Optional<String> done, boolean late) {}
 
     /**
-     * Machines that came in or went out in mid-term.
+     * Machines, or a whole site, that came in or went out in mid-term; where another discount came of that elsewhere, none.
      *
      * @param price before tax, for the rest of the term; negative where it fell
      * @param how it was figured
      */
-    public record AgreementChange(LocalDate from, List<String> added, List<String> removed, MonetaryAmount price,
-            String how) {
-        public AgreementChange {
-            added = List.copyOf(added);
-            removed = List.copyOf(removed);
-        }
-    }
+    public record AgreementChange(LocalDate from, Moved moved, MonetaryAmount price, String how) {}
 
     /**
      * Something that happened to it.

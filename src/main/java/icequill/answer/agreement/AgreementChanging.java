@@ -7,12 +7,11 @@ import java.util.Optional;
 import javax.money.MonetaryAmount;
 
 /**
- * What machines that come into an agreement, or go out of it, in mid-term come to; amounts before tax.
+ * What machines, or a whole site, that come into an agreement, or go out of it, in mid-term come to; amounts before tax.
  *
  * @param from the first day of the change
- * @param site by id
- * @param added where they stand
- * @param removed where they stand
+ * @param visits at a site that comes in those of the calendar that are due there, at one that goes out those that are no more
+ * @param planned visits that stand in the book at a site that goes out, for days on which it is out, by id; they are to be withdrawn by hand
  * @param yearBefore what a year cost without it
  * @param yearAfter what a year costs with it
  * @param price what it adds to the rest of the term, negative where it falls
@@ -20,13 +19,13 @@ import javax.money.MonetaryAmount;
  * @param credits what was issued to give back what those are too few for, or would be
  * @param tried whether nothing was stored
  */
-public record AgreementChanging(String agreement, LocalDate from, String site, List<String> added,
-        List<String> removed, MonetaryAmount yearBefore, MonetaryAmount yearAfter, List<Part> price,
+public record AgreementChanging(String agreement, LocalDate from, Moved moved, List<LocalDate> visits,
+        List<String> planned, MonetaryAmount yearBefore, MonetaryAmount yearAfter, List<Part> price,
         List<Payment> payments, List<BookedPaper> credits, boolean tried) {
 
     public AgreementChanging {
-        added = List.copyOf(added);
-        removed = List.copyOf(removed);
+        visits = List.copyOf(visits);
+        planned = List.copyOf(planned);
         price = List.copyOf(price);
         payments = List.copyOf(payments);
         credits = List.copyOf(credits);

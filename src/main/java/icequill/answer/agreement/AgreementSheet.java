@@ -11,6 +11,8 @@ import icequill.render.words.Sentences;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** An agreement, for the screen in one language and as data. */
 public record AgreementSheet(AgreementAnswer data, Sentences sentences) implements Sheet {
@@ -22,7 +24,8 @@ public record AgreementSheet(AgreementAnswer data, Sentences sentences) implemen
         lines.add(sentences.word("agreed.term", day(data.from()), day(data.until())));
         lines.add(ends());
         data.purchaseOrder().ifPresent(order -> add(lines, "fact.purchase-order", order));
-        data.sites().stream().filter(site -> !site.machines().isEmpty()).forEach(site -> lines.add(machines(site)));
+        data.sites().stream().filter(site -> !site.machines().isEmpty() || site.from().or(site::until).isPresent())
+                .forEach(site -> lines.add(machines(site)));
         data.sites().forEach(site -> site.calls().ifPresent(calls -> lines.add(calls(site, calls))));
         data.payments().forEach(payment -> lines.add(payment(payment)));
         data.visits().forEach(visit -> lines.add(visit(visit)));
@@ -45,7 +48,11 @@ public record AgreementSheet(AgreementAnswer data, Sentences sentences) implemen
     }
 
     private String machines(OfSite site) {
-        return site.name() + ": " + String.join(", ", site.machines());
+        List<String> days = new ArrayList<>();
+        site.from().ifPresent(from -> days.add(sentences.word("agreed.site-from", day(from))));
+        site.until().ifPresent(last -> days.add(sentences.word("agreed.site-until", day(last))));
+        return Stream.concat(Stream.of(site.name()), days.stream()).collect(Collectors.joining(", "))
+                + (site.machines().isEmpty() ? "" : ": " + String.join(", ", site.machines()));
     }
 
     private String calls(OfSite site, Calls calls) {
@@ -71,7 +78,8 @@ public record AgreementSheet(AgreementAnswer data, Sentences sentences) implemen
 
     private String change(AgreementChange change) {
         return sentences.word("agreed.change", day(change.from()),
-                ChangingSheet.moved(change.added(), change.removed()), sentences.formats().amount(change.price()),
+                new MovedLine(sentences, data.sites().size() > 1).of(change.moved()),
+                sentences.formats().amount(change.price()),
                 change.how());
     }
 

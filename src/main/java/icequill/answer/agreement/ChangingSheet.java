@@ -6,27 +6,37 @@ import icequill.files.answer.Sheet;
 import icequill.render.words.Sentences;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
-/** What a change of an agreement's machines comes to, for the screen in one language and as data. */
+/** What a change of what an agreement looks after comes to, for the screen in one language and as data. */
 public record ChangingSheet(AgreementChanging data, Sentences sentences) implements Sheet {
 
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(sentences.word(data.tried() ? "agreed.would-change" : "agreed.changed", data.agreement(),
-                sentences.formats().day(data.from()), moved(data.added(), data.removed())));
+                sentences.formats().day(data.from()), new MovedLine(sentences, false).of(data.moved())));
         lines.add(sentences.word("agreed.year-price", amount(data.yearBefore()), amount(data.yearAfter())));
         data.price().forEach(part -> lines.addAll(part(part)));
+        visits().forEach(lines::add);
+        if (!data.planned().isEmpty()) {
+            lines.add(sentences.word("agreed.planned-out", String.join(", ", data.planned())));
+        }
         data.payments().forEach(payment -> lines.add(payment(payment)));
         data.credits().forEach(credit -> lines.add(data.tried() ? credit.description() : credit.title()));
         return lines;
     }
 
-    /** Machines as "+ pool bar, - lobby bar". */
-    public static String moved(List<String> added, List<String> removed) {
-        List<String> all = new ArrayList<>(added.stream().map(name -> "+ " + name).toList());
-        removed.forEach(name -> all.add("- " + name));
-        return String.join(", ", all);
+    private Stream<String> visits() {
+        String days = data.visits().isEmpty()
+                ? sentences.word("history.none")
+                : data.visits().stream().map(sentences.formats()::day).collect(Collectors.joining("; "));
+        return switch (data.moved().what()) {
+        case SITE_IN -> Stream.of(sentences.word("agreed.visits-in", days));
+        case SITE_OUT -> Stream.of(sentences.word("agreed.visits-out", days));
+        case MACHINES -> Stream.empty();
+        };
     }
 
     private List<String> part(Part part) {

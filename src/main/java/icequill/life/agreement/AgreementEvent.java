@@ -107,6 +107,36 @@ public sealed interface AgreementEvent {
     }
 
     /**
+     * A whole site comes in, in mid-term.
+     *
+     * @param day on which it was agreed on
+     * @param from its first day
+     * @param site by id
+     * @param machines that are looked after there, by id; empty for all
+     * @param who agreed to it; empty where nobody is named, or the customer was forgotten since
+     * @param words of why
+     */
+    record SiteIn(LocalDate day, LocalDate from, String site, List<String> machines, Optional<String> who,
+            Optional<String> words) implements AgreementEvent {
+        public SiteIn {
+            machines = List.copyOf(machines);
+        }
+    }
+
+    /**
+     * A whole site goes out, in mid-term.
+     *
+     * @param day on which it was agreed on
+     * @param from the first day without it
+     * @param site by id
+     * @param who agreed to it; empty where nobody is named, or the customer was forgotten since
+     * @param words of why
+     */
+    record SiteOut(LocalDate day, LocalDate from, String site, Optional<String> who, Optional<String> words)
+            implements
+            AgreementEvent {}
+
+    /**
      * A purchase order stands for whatever it bills from a day on; papers from before keep theirs.
      *
      * @param day on which that was said

@@ -9,6 +9,8 @@ import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.SiteIn;
+import icequill.life.agreement.AgreementEvent.SiteOut;
 import icequill.life.agreement.AgreementEvent.TakenOver;
 import icequill.life.agreement.AgreementEvent.Told;
 import icequill.life.agreement.AgreementEvent.Transfer;
@@ -127,6 +129,8 @@ public sealed interface AgreementState {
         case Transfer transfer -> Validated.valid(new Transferred(transfer));
         case TakenOver taken -> Validated.valid(new InForce(notices));
         case Changed changed -> Validated.valid(new InForce(notices));
+        case SiteIn coming -> Validated.valid(new InForce(notices));
+        case SiteOut going -> Validated.valid(new InForce(notices));
         case Ordered ordered -> Validated.valid(new InForce(notices));
         };
     }
@@ -135,6 +139,8 @@ public sealed interface AgreementState {
         return switch (event) {
         case Notice notice -> Validated.valid(new Noticed(notice));
         case Changed changed -> Validated.valid(state);
+        case SiteIn coming -> Validated.valid(state);
+        case SiteOut going -> Validated.valid(state);
         default -> refused("that it goes on was refused on " + state.refusal().day() + " already");
         };
     }

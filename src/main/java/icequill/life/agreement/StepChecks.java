@@ -8,9 +8,12 @@ import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.SiteIn;
+import icequill.life.agreement.AgreementEvent.SiteOut;
 import icequill.life.agreement.AgreementEvent.TakenOver;
 import icequill.life.agreement.AgreementEvent.Told;
 import icequill.life.agreement.AgreementEvent.Transfer;
+import icequill.life.agreement.AgreementTerms.AtSite;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problems;
@@ -34,6 +37,8 @@ record StepChecks(AgreementTerms terms, Problems problems) {
         case Told told -> check(told);
         case Renewal renewal -> checkRenewal();
         case Changed changed -> check(changed);
+        case SiteIn coming -> check(coming);
+        case SiteOut going -> check(going);
         case Transfer transfer -> check(transfer);
         case Ordered ordered -> check(ordered);
         case Arrived arrived -> {
@@ -90,11 +95,40 @@ record StepChecks(AgreementTerms terms, Problems problems) {
         if (changed.added().isEmpty() && changed.removed().isEmpty()) {
             problems.add(Code.MISSING, at("add"), "no machine comes in or goes out", "one that does");
         }
-        checkFirst(changed.from(), Optional.ofNullable(terms.changed().get(changed.site())));
+        checkFirst(changed.from(), terms.changed(changed.site()));
+    }
+
+    private void check(SiteIn coming) {
+        if (!terms.byTime()) {
+            problems.add(Code.NOT_ALLOWED, at("site"),
+                    "what is paid visit by visit, or by open months, is for one site",
+                    "an agreement of its own for " + coming.site());
+        }
+        Optional.ofNullable(terms.sites().get(coming.site()))
+                .ifPresent(known -> problems.add(Code.NOT_ALLOWED, at("site"), known.until()
+                        .map(last -> coming.site() + " goes out on " + last.plusDays(1) + ", and comes in once at most")
+                        .orElseGet(() -> coming.site() + " is a site of this agreement already"),
+                        "another site, or another agreement for it"));
+        checkFirst(coming.from(), Optional.empty());
+    }
+
+    private void check(SiteOut going) {
+        Optional<LocalDate> gone = Optional.ofNullable(terms.sites().get(going.site())).flatMap(AtSite::until);
+        if (gone.isPresent()) {
+            problems.add(Code.NOT_ALLOWED, at("site"),
+                    going.site() + " goes out on " + gone.get().plusDays(1) + " already", "a site that stays");
+            return;
+        }
+        if (!terms.isLeft(going.site(), going.from())) {
+            problems.add(Code.NOT_ALLOWED, at("site"),
+                    "no other site is part of it from " + going.from() + " to its end",
+                    "the end of the agreement: icequill agreement end");
+        }
+        checkFirst(going.from(), terms.changed(going.site()));
     }
 
     private void check(Transfer transfer) {
-        checkFirst(transfer.from(), terms.changed().values().stream().max(LocalDate::compareTo));
+        checkFirst(transfer.from(), terms.changed());
     }
 
     /** That what begins in mid-term does so within it, and after the last change by which prices are known. */

@@ -1,5 +1,6 @@
 package icequill.office.agreement;
 
+import icequill.answer.agreement.AgreementAnswer.OfSite;
 import icequill.answer.agreement.AgreementList;
 import icequill.answer.agreement.AgreementSheet;
 import icequill.answer.agreement.ChangingSheet;
@@ -23,6 +24,7 @@ import icequill.shop.ShopDay;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -90,7 +92,13 @@ public final class AgreementLifeOffice {
                         .map(ending -> new EndingSheet(ending, sentences)));
     }
 
-    /** Changes its machines in mid-term, or tries what that comes to: nothing is stored then. */
+    /** Sites of its customer that may come into it, with their machines, by id. */
+    public Validated<List<OfSite>> comingSites(String name) {
+        return HeldAgreement.of(book, name, today)
+                .then(held -> book.read(open -> Validated.valid(new CustomerSites(held, open).shown())));
+    }
+
+    /** Changes what it looks after in mid-term, or tries what that comes to: nothing is stored then. */
     public Validated<ChangingSheet> change(String name, ChangeWish wish) {
         return pending(name, wish.day(), wish.seen(), wish.isTrial(),
                 (within, open, sentences, held) -> new MidTermChange(within, open, today, sentences).of(held, wish)

@@ -13,7 +13,8 @@ import icequill.answer.agreement.AgreementAnswer.KnownMachine;
 import icequill.answer.agreement.AgreementAnswer.OfSite;
 import icequill.answer.agreement.AgreementAnswer.Payment;
 import icequill.answer.agreement.AgreementSheet;
-import icequill.answer.agreement.ChangingSheet;
+import icequill.answer.agreement.Moved;
+import icequill.answer.agreement.MovedLine;
 import icequill.explain.ConstantKey;
 import icequill.explain.Phrase;
 import icequill.ledger.Reading;
@@ -27,6 +28,8 @@ import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.SiteIn;
+import icequill.life.agreement.AgreementEvent.SiteOut;
 import icequill.life.agreement.AgreementEvent.TakenOver;
 import icequill.life.agreement.AgreementEvent.Told;
 import icequill.life.agreement.AgreementEvent.Transfer;
@@ -37,6 +40,7 @@ import icequill.party.Site;
 import icequill.plans.AgreementAtSite;
 import icequill.render.words.Sentences;
 import icequill.request.AgreementRequest;
+import icequill.request.AgreementRequest.Part;
 import icequill.shop.AgreementsInForce;
 import icequill.shop.BookForms;
 import java.time.LocalDate;
@@ -56,7 +60,7 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
         AgreementRequest request = held.request();
         Site site = held.hand().site();
         return new AgreementSheet(new AgreementAnswer(request.number(), held.entry().id(), held.stage(today), site.id(),
-                site.name(), owner(site.id()),
+                site.name(), held.owner(open),
                 site.customer().name(), request.tier().id(), sentences.in(held.hand().first().plan().tier().name()),
                 request.firstDay(), request.scope().term().lastDay(), request.renewal().terms().goingOn(),
                 held.lastDay(), request.renewal().terms().lastDayToRefuse(), request.cancelDays(),
@@ -70,16 +74,12 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
                 open.papers().ofAgreement(request.number()).stream().map(IssuedPaper::number).toList()), sentences);
     }
 
-    /** The customer whose agreement it is, by id. */
-    private String owner(String site) {
-        return open.entries().siteNow(site).found()
-                .map(entry -> BookForms.owner(open, entry, held.request().firstDay())).orElse("");
-    }
-
     private OfSite site(AgreementAtSite state) {
         Site site = state.setting().whole();
         Set<String> last = state.request().machines(site, state.request().scope().term().lastDay());
-        return new OfSite(site.id(), site.name(), List.copyOf(state.request().machines(site, today)),
+        AgreementRequest request = state.request();
+        return new OfSite(site.id(), site.name(), request.part().flatMap(Part::from), request.lastDayHere(),
+                List.copyOf(request.machines(site, today)),
                 site.machines().stream().map(machine -> new KnownMachine(machine.id(), machine.where(),
                         last.contains(machine.id()))).toList(),
                 calls(state));
@@ -91,7 +91,12 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
         LocalDate first = request.firstDay();
         LocalDate begun = today.isBefore(first) ? first : today;
         LocalDate day = held.lastDay().filter(begun::isAfter).orElse(begun);
-        return new AgreementsInForce(held.shop()).calls(request, state.plan().tier(), state.setting().whole(), day)
+        return request.isHere(day) ? calls(state, day) : Optional.empty();
+    }
+
+    private Optional<Calls> calls(AgreementAtSite state, LocalDate day) {
+        return new AgreementsInForce(held.shop())
+                .calls(state.request(), state.plan().tier(), state.setting().whole(), day)
                 .map(calls -> new Calls(calls.included(), calls.from(), calls.until(), calls.visits(), calls.left()));
     }
 
@@ -119,8 +124,19 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
     }
 
     private Stream<AgreementChange> changes(AgreementAtSite state) {
-        return state.changes().stream().map(change -> new AgreementChange(change.price().from(), change.added(),
-                change.removed(), change.price().amount(), sentences.formula(change.price().how().figure())));
+        return state.changes().stream().map(change -> new AgreementChange(change.price().from(),
+                moved(state, change.price().from(), change.added(), change.removed()), change.price().amount(),
+                sentences.formula(change.price().how().figure())));
+    }
+
+    /** What comes in or goes out at a site on a day. */
+    static Moved moved(AgreementAtSite state, LocalDate day, List<String> added, List<String> removed) {
+        Site site = state.setting().whole();
+        AgreementRequest request = state.request();
+        boolean comes = request.part().flatMap(Part::from).filter(day::equals).isPresent();
+        boolean goes = request.lastDayHere().filter(last -> last.plusDays(1).equals(day)).isPresent();
+        return new Moved(comes ? Moved.What.SITE_IN : goes ? Moved.What.SITE_OUT : Moved.What.MACHINES, site.id(),
+                site.name(), added, removed);
     }
 
     private AgreementStep step(AgreementEvent event) {
@@ -147,12 +163,13 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
         case TakenOver(LocalDate day, String before) ->
             new AgreementStep(day, sentences.word("agreed.taken-over", before, sentences.formats().day(day)),
                     Optional.empty());
-        case Changed changed -> new AgreementStep(changed.day(),
-                sentences.word("agreed.changed-from", sentences.formats().day(changed.from()),
-                        ChangingSheet.moved(where(changed.added(), changed.site()),
-                                where(changed.removed(), changed.site())),
-                        who(changed.who())),
-                changed.words());
+        case Changed changed -> changed(changed, changed.from(), new Moved(Moved.What.MACHINES, changed.site(),
+                name(changed.site()), where(changed.added(), changed.site()),
+                where(changed.removed(), changed.site())), changed.who(), changed.words());
+        case SiteIn coming -> changed(coming, coming.from(), new Moved(Moved.What.SITE_IN, coming.site(),
+                name(coming.site()), where(coming.machines(), coming.site()), List.of()), coming.who(), coming.words());
+        case SiteOut going -> changed(going, going.from(), new Moved(Moved.What.SITE_OUT, going.site(),
+                name(going.site()), List.of(), List.of()), going.who(), going.words());
         case Ordered(LocalDate day, LocalDate from, Optional<String> number, Optional<String> who) ->
             new AgreementStep(day, number
                     .map(order -> sentences.word("agreed.ordered", order, sentences.formats().day(from), who(who)))
@@ -161,11 +178,20 @@ record AgreementTelling(HeldAgreement held, Reading open, Sentences sentences, L
         };
     }
 
+    private AgreementStep changed(AgreementEvent event, LocalDate from, Moved moved, Optional<String> who,
+            Optional<String> words) {
+        return new AgreementStep(event.day(), sentences.word("agreed.changed-from", sentences.formats().day(from),
+                new MovedLine(sentences, held.hand().isOverSeveralSites()).of(moved), who(who)), words);
+    }
+
+    private String name(String site) {
+        return held.at(site).setting().whole().name();
+    }
+
     /** Where machines stand, or their ids where that is not known any more. */
     private List<String> where(List<String> machines, String site) {
-        return machines.stream().map(id -> held.hand().sites().stream().map(state -> state.setting().whole())
-                .filter(known -> known.id().equals(site)).flatMap(known -> known.machine(id).stream())
-                .map(Machine::where).findFirst().orElse(id)).toList();
+        return machines.stream().map(id -> held.at(site).setting().whole().machine(id).map(Machine::where).orElse(id))
+                .toList();
     }
 
     private String way(NoticeWay way) {

@@ -64,8 +64,8 @@ record HeldAgreement(AgreementEntry entry, ShopFolder shop, WholeAgreement hand,
     }
 
     private static Map<String, List<VisitEntry>> visits(Reading open, WholeAgreement hand) {
-        return hand.request().sites().stream().map(site -> site.scope().site()).collect(Collectors
-                .toMap(site -> site, site -> SlotVisits.done(open, hand.request(), site)));
+        return hand.request().sites().stream().collect(Collectors.toMap(site -> site.scope().site(),
+                site -> SlotVisits.done(open, site)));
     }
 
     /** The same, unless nobody accepted it, or somebody took a step since it was looked at. */
@@ -83,6 +83,18 @@ record HeldAgreement(AgreementEntry entry, ShopFolder shop, WholeAgreement hand,
 
     AgreementRequest request() {
         return hand.request();
+    }
+
+    /** The customer whose agreement it is, by id; blank where the book does not know any more. */
+    String owner(Reading open) {
+        return open.entries().siteNow(entry.site()).found()
+                .map(site -> BookForms.owner(open, site, request().firstDay())).orElse("");
+    }
+
+    /** It as it stands at one of its sites, by id. */
+    AgreementAtSite at(String site) {
+        return hand.sites().stream().filter(state -> state.request().scope().site().equals(site)).findFirst()
+                .orElseThrow();
     }
 
     /** Of a year, before tax, after all changes. */

@@ -63,7 +63,7 @@ record OwnerChange(ShopBook book, Transaction open, LocalDate today, Sentences s
         }
         owner.filter(known -> known.forgotten().isPresent()).ifPresent(known -> problems.add(Code.NOT_ALLOWED,
                 at("to"), "customer " + known.id() + " was forgotten", "a customer who is known"));
-        if (wish.to().equals(former(held))) {
+        if (wish.to().equals(held.owner(open))) {
             problems.add(Code.NOT_ALLOWED, at("to"),
                     held.request().number() + " is an agreement of " + wish.to() + " already", "another customer");
         }
@@ -76,18 +76,13 @@ record OwnerChange(ShopBook book, Transaction open, LocalDate today, Sentences s
         return problems.or(owner::orElseThrow);
     }
 
-    private String former(HeldAgreement held) {
-        return open.entries().siteNow(held.entry().site()).found()
-                .map(site -> BookForms.owner(open, site, held.request().firstDay())).orElse("");
-    }
-
     private Validated<AgreementTransfer> changed(HeldAgreement held, TransferWish wish, Transfer transfer,
             CustomerEntry owner) {
         EarlyEnd end = new EarlyEnd(held.hand(), wish.from().minusDays(1), held.shop().earning(),
                 held.doneBefore(wish.from()), today);
         Handover handover = new Handover(end);
         Ended ended = handover.ended();
-        String former = former(held);
+        String former = held.owner(open);
         open.lifeSteps().add(held.steps().next(transfer, held.entry().site(), ended, former));
         return sold(held, wish.from(), owner.id())
                 .then(sites -> NewAgreement.of(book, BookForms.shop(book), form(held, handover, ended, wish,
@@ -100,10 +95,10 @@ record OwnerChange(ShopBook book, Transaction open, LocalDate today, Sentences s
                                 owner, credits, wish.isTrial())));
     }
 
-    /** The sites belong to the new owner from his first day on. */
+    /** The sites that are in belong to the new owner from his first day on. */
     private Validated<Boolean> sold(HeldAgreement held, LocalDate from, String owner) {
         Problems problems = new Problems();
-        for (AgreementRequest part : held.request().sites()) {
+        for (AgreementRequest part : held.request().sites().stream().filter(site -> site.isHere(from)).toList()) {
             problems.take(open.entries().siteNow(part.scope().site())).ifPresent(site -> {
                 SiteOwners owners = BookForms.owners(open, site.id());
                 String before = BookForms.owner(open, site, from);

@@ -91,7 +91,7 @@ public final class InstallmentBilling {
         if (hand.request().scope().billing().isPresent()) {
             return List.of();
         }
-        return SlotVisits.done(open, hand.request(), hand.site().id()).stream()
+        return SlotVisits.done(open, hand.request()).stream()
                 .map(visit -> visit.began().toLocalDate())
                 .toList();
     }

@@ -14,20 +14,21 @@ public final class SlotVisits {
     }
 
     /**
-     * Those that were done at one of its sites without being asked for, from a month before the term on, and none after its end: later ones
-     * are those of what it went on as.
+     * Those that were done at one of its sites without being asked for, from a month before the term on, or from the day on which the site
+     * came in, and none after its end, or the last day of the site: later ones are those of what it went on as.
      */
-    public static List<VisitEntry> done(Reading open, AgreementRequest agreement, String site) {
+    public static List<VisitEntry> done(Reading open, AgreementRequest site) {
         Set<String> calls = open.entries().calls().keySet();
         Set<String> withdrawn = open.entries().withdrawals().keySet();
-        LocalDate first = agreement.firstVisitDay();
-        return open.entries().visitsAt(site).stream()
+        LocalDate first = site.firstVisitDay();
+        return open.entries().visitsAt(site.scope().site()).stream()
                 .filter(visit -> !visit.isPlanned() && !calls.contains(visit.id()) && !withdrawn.contains(visit.id()))
                 .filter(visit -> !visit.began().toLocalDate().isBefore(first))
-                .filter(visit -> !isOver(agreement, visit.began().toLocalDate())).toList();
+                .filter(visit -> !isOver(site, visit.began().toLocalDate())).toList();
     }
 
     private static boolean isOver(AgreementRequest agreement, LocalDate day) {
-        return agreement.isPastEnd(day) || day.isAfter(agreement.termUntil(day).lastDay());
+        return agreement.isPastEnd(day) || agreement.lastDayHere().filter(day::isAfter).isPresent()
+                || day.isAfter(agreement.termUntil(day).lastDay());
     }
 }

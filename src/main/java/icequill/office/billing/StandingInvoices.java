@@ -125,13 +125,13 @@ public final class StandingInvoices {
                 first && (invoice.sites().isEmpty() || agreement.part().isEmpty())
                         ? invoice.totals().net()
                         : known.stream().map(invoice::netAt).reduce(MonetaryAmount::add).orElseThrow()));
-        return new Invoiced(nets, done(book, agreement, site));
+        return new Invoiced(nets, done(book, agreement));
     }
 
     /** Days of visits, where each is paid when it is done and an end decides which are. */
-    private static Set<LocalDate> done(Reading book, AgreementRequest agreement, String site) {
+    private static Set<LocalDate> done(Reading book, AgreementRequest agreement) {
         return agreement.ended().isPresent() && agreement.scope().billing().isEmpty()
-                ? SlotVisits.done(book, agreement, site).stream().map(visit -> visit.began().toLocalDate())
+                ? SlotVisits.done(book, agreement).stream().map(visit -> visit.began().toLocalDate())
                         .collect(Collectors.toSet())
                 : Set.of();
     }

@@ -1,5 +1,6 @@
 package icequill.shop.steps;
 
+import icequill.agreement.Billing;
 import icequill.agreement.NoticeRule;
 import icequill.agreement.PaymentChange.Back;
 import icequill.agreement.PaymentChange.GivenBack;
@@ -15,11 +16,14 @@ import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.SiteIn;
+import icequill.life.agreement.AgreementEvent.SiteOut;
 import icequill.life.agreement.AgreementEvent.TakenOver;
 import icequill.life.agreement.AgreementEvent.Told;
 import icequill.life.agreement.AgreementEvent.Transfer;
 import icequill.life.agreement.AgreementState;
 import icequill.life.agreement.AgreementTerms;
+import icequill.life.agreement.AgreementTerms.AtSite;
 import icequill.life.agreement.NoticeBy;
 import icequill.life.agreement.NoticeWay;
 import icequill.money.Amounts;
@@ -35,6 +39,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
@@ -72,7 +77,8 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private static final String VISIT = "visit ";
 
     private enum Event {
-        NOTICE, REFUSAL, TOLD, ARRIVED, CAME_BACK, RENEWED, BEGUN, CHANGED, ORDERED, TRANSFERRED, TAKEN_OVER
+        NOTICE, REFUSAL, TOLD, ARRIVED, CAME_BACK, RENEWED, BEGUN, CHANGED, SITE_IN, SITE_OUT, ORDERED, TRANSFERRED,
+        TAKEN_OVER
     }
 
     public AgreementSteps {
@@ -82,10 +88,20 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     /** By what an agreement may be changed and ended. */
     public static AgreementTerms terms(AgreementRequest request) {
         return new AgreementTerms(request.renewal().terms(), request.firstDay(), request.cancelDays(),
-                request.sites().stream()
-                        .filter(site -> !site.changes().isEmpty())
-                        .collect(Collectors.toMap(site -> site.scope().site(),
-                                site -> site.changes().getLast().from())));
+                request.scope().billing().filter(billing -> billing != Billing.OPEN_MONTHS).isPresent(),
+                request.sites().stream().collect(Collectors.toMap(site -> site.scope().site(), AgreementSteps::at)));
+    }
+
+    private static AtSite at(AgreementRequest site) {
+        return new AtSite(
+                site.changes().isEmpty() ? Optional.empty() : Optional.of(site.changes().getLast().from()),
+                site.part().flatMap(AgreementRequest.Part::from), site.lastDayHere());
+    }
+
+    /** The numbers of agreements that a site came into, by what happened there. */
+    public static Set<String> cameInto(List<LifeStep> stepsAtSite) {
+        return stepsAtSite.stream().filter(step -> step.kind().equals(KIND)
+                && step.event().equals(Event.SITE_IN.name())).map(LifeStep::id).collect(Collectors.toSet());
     }
 
     /** Where it stands. */
@@ -126,15 +142,20 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private AgreementRequest changed(AgreementRequest request) {
         AgreementRequest now = request;
         for (AgreementEvent event : events()) {
-            if (event instanceof Changed change) {
-                now = now.changing(change.site(), new AgreementRequest.Change(change.from(), named(change.added(), ADD),
-                        named(change.removed(), REMOVE), Map.of(), Place.NOWHERE));
-            }
-            if (event instanceof Ordered order) {
-                now = now.ordering(new StandingOrders.From(order.from(), order.number()));
-            }
+            now = changed(now, event);
         }
         return now;
+    }
+
+    private static AgreementRequest changed(AgreementRequest request, AgreementEvent event) {
+        return switch (event) {
+        case Changed change -> request.changing(change.site(), new AgreementRequest.Change(change.from(),
+                named(change.added(), ADD), named(change.removed(), REMOVE), Map.of(), Place.NOWHERE));
+        case SiteIn coming -> request.adding(coming.site(), coming.from(), named(coming.machines(), ADD));
+        case SiteOut going -> request.removing(going.site(), going.from().minusDays(1));
+        case Ordered order -> request.ordering(new StandingOrders.From(order.from(), order.number()));
+        default -> request;
+        };
     }
 
     private static List<Visit.Named> named(List<String> machines, String key) {
@@ -178,6 +199,10 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         case BEGUN -> new Begun(step.dated(), step.text(BEFORE).orElse(""));
         case CHANGED -> new Changed(step.dated(), day(step, FROM), step.site().orElse(""), ids(step, ADD),
                 ids(step, REMOVE), step.text(WHO), step.text(WORDS));
+        case SITE_IN -> new SiteIn(step.dated(), day(step, FROM), step.site().orElse(""), ids(step, ADD),
+                step.text(WHO), step.text(WORDS));
+        case SITE_OUT -> new SiteOut(step.dated(), day(step, FROM), step.site().orElse(""), step.text(WHO),
+                step.text(WORDS));
         case ORDERED -> new Ordered(step.dated(), day(step, FROM), step.text(ORDER), step.text(WHO));
         case TRANSFERRED -> new Transfer(step.dated(), day(step, FROM), step.text(NEXT).orElse(""), step.text(WHO),
                 step.text(WORDS));
@@ -247,7 +272,13 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         case Begun begun ->
             next(Event.BEGUN, event, site, Map.of(BEFORE, begun.before()), Optional.empty(), Optional.empty());
         case Changed changed ->
-            next(Event.CHANGED, event, changed.site(), said(changed), changed.who(), changed.words());
+            next(Event.CHANGED, event, changed.site(),
+                    said(changed.from(), Map.of(ADD, changed.added(), REMOVE, changed.removed())), changed.who(),
+                    changed.words());
+        case SiteIn coming -> next(Event.SITE_IN, event, coming.site(),
+                said(coming.from(), Map.of(ADD, coming.machines())), coming.who(), coming.words());
+        case SiteOut going -> next(Event.SITE_OUT, event, going.site(), said(going.from(), Map.of()), going.who(),
+                going.words());
         case Transfer transfer -> next(Event.TRANSFERRED, transfer, site,
                 Map.of(FROM, transfer.from().toString(), NEXT, transfer.next()), transfer.who(), transfer.words());
         case TakenOver taken ->
@@ -262,9 +293,9 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         return said;
     }
 
-    private static Map<String, String> said(Changed changed) {
-        Map<String, String> said = new HashMap<>(Map.of(FROM, changed.from().toString()));
-        Map.of(ADD, changed.added(), REMOVE, changed.removed()).forEach((key, ids) -> {
+    private static Map<String, String> said(LocalDate from, Map<String, List<String>> machines) {
+        Map<String, String> said = new HashMap<>(Map.of(FROM, from.toString()));
+        machines.forEach((key, ids) -> {
             if (!ids.isEmpty()) {
                 said.put(key, String.join(" ", ids));
             }

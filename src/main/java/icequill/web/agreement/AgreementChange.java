@@ -22,26 +22,44 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
-/** Takes machines into an agreement, or out of it, in mid-term; it shows first what that comes to. */
+/** Takes machines, or a whole site, into an agreement or out of it in mid-term; it shows first what that comes to. */
 public final class AgreementChange implements Page, FormPage {
 
     /** The field of ticked machines. */
     private static final String MACHINE = "machine";
+    /** Ticked where the whole site goes out. */
+    private static final String WHOLE = "removeSite";
 
     /**
      * What its page shows.
      *
-     * @param site whose machines are changed
+     * @param site whose machines are changed, or that comes in
+     * @param coming sites that may come in
      * @param would what it would come to; empty before that was asked for
      */
-    public record Shown(AgreementAnswer agreement, OfSite site, Optional<AgreementChanging> would, TypedFields typed) {
+    public record Shown(AgreementAnswer agreement, OfSite site, List<OfSite> coming,
+            Optional<AgreementChanging> would, TypedFields typed) {
+        public Shown {
+            coming = List.copyOf(coming);
+        }
 
-        /** Whether a machine is ticked: as it was typed, or else as it is looked after. */
+        /** Whether a machine is ticked: as it was typed, or else as it is looked after; all of a site that is to come in. */
         public boolean isTicked(KnownMachine machine) {
             return typed.fields().containsKey("day")
                     ? typed.has(MACHINE, machine.machine())
-                    : machine.agreed();
+                    : machine.agreed() || comes();
+        }
+
+        /** Whether the site is to come in. */
+        public boolean comes() {
+            return coming.contains(site);
+        }
+
+        /** Whether the site may go out: not the only one, and not gone out already. */
+        public boolean mayGo() {
+            return !comes() && agreement.sites().size() > 1 && site.until().isEmpty();
         }
     }
 
@@ -72,8 +90,14 @@ public final class AgreementChange implements Page, FormPage {
 
     private static Answer page(AgreementSheet sheet, Asked asked, Optional<AgreementChanging> would,
             TypedFields typed) {
-        return new Answer.Shown("agreement-change", new Shown(sheet.data(), site(sheet, asked), would, typed),
+        List<OfSite> coming = coming(asked);
+        return new Answer.Shown("agreement-change",
+                new Shown(sheet.data(), site(sheet, coming, asked), coming, would, typed),
                 would.<Object>map(change -> change).orElseGet(sheet::data));
+    }
+
+    private static List<OfSite> coming(Asked asked) {
+        return AgreementPage.office(asked).comingSites(asked.part("number")).found().orElse(List.of());
     }
 
     private static Validated<AgreementSheet> sheet(Asked asked) {
@@ -81,10 +105,10 @@ public final class AgreementChange implements Page, FormPage {
     }
 
     /** The one that is named, or the first. */
-    private static OfSite site(AgreementSheet sheet, Asked asked) {
-        List<OfSite> all = sheet.data().sites();
-        return all.stream().filter(site -> asked.text("site").filter(site.site()::equals).isPresent()).findFirst()
-                .orElseGet(all::getFirst);
+    private static OfSite site(AgreementSheet sheet, List<OfSite> coming, Asked asked) {
+        return Stream.concat(sheet.data().sites().stream(), coming.stream())
+                .filter(site -> asked.text("site").filter(site.site()::equals).isPresent()).findFirst()
+                .orElseGet(sheet.data().sites()::getFirst);
     }
 
     private static Validated<ChangingSheet> change(Asked asked, AgreementSheet sheet, boolean isTrial) {
@@ -96,13 +120,23 @@ public final class AgreementChange implements Page, FormPage {
                     "the first day of the change");
         }
         LocalDate day = form.day();
-        OfSite site = site(sheet, asked);
-        List<String> ticked = asked.texts(MACHINE);
-        return problems.or(() -> new ChangeWish(day, from.orElseThrow(), Optional.of(site.site()),
-                machines(site, machine -> !machine.agreed() && ticked.contains(machine.machine())),
-                machines(site, machine -> machine.agreed() && !ticked.contains(machine.machine())), asked.text("who"),
-                asked.text("words"), form.seen(), isTrial))
+        List<OfSite> coming = coming(asked);
+        OfSite site = site(sheet, coming, asked);
+        return problems
+                .or(() -> wish(asked, site, coming.contains(site), day, from.orElseThrow(), form.seen(), isTrial))
                 .then(wish -> AgreementPage.office(asked).change(asked.part("number"), wish));
+    }
+
+    private static ChangeWish wish(Asked asked, OfSite site, boolean comes, LocalDate day, LocalDate from,
+            Optional<Integer> seen, boolean isTrial) {
+        List<String> ticked = asked.texts(MACHINE);
+        boolean goes = asked.text(WHOLE).isPresent();
+        Optional<String> id = Optional.of(site.site());
+        return new ChangeWish(day, from, id.filter(one -> !comes && !goes), id.filter(one -> comes),
+                id.filter(one -> goes && !comes),
+                goes ? List.of() : machines(site, one -> !one.agreed() && ticked.contains(one.machine())),
+                goes ? List.of() : machines(site, one -> one.agreed() && !ticked.contains(one.machine())),
+                asked.text("who"), asked.text("words"), seen, isTrial);
     }
 
     private static List<String> machines(OfSite site, Predicate<KnownMachine> which) {

@@ -14,6 +14,8 @@ import icequill.life.agreement.AgreementEvent.Notice;
 import icequill.life.agreement.AgreementEvent.Ordered;
 import icequill.life.agreement.AgreementEvent.Refusal;
 import icequill.life.agreement.AgreementEvent.Renewal;
+import icequill.life.agreement.AgreementEvent.SiteIn;
+import icequill.life.agreement.AgreementEvent.SiteOut;
 import icequill.life.agreement.AgreementEvent.TakenOver;
 import icequill.life.agreement.AgreementEvent.Told;
 import icequill.life.agreement.AgreementEvent.Transfer;
@@ -22,6 +24,7 @@ import icequill.life.agreement.AgreementState.Noticed;
 import icequill.life.agreement.AgreementState.Refused;
 import icequill.life.agreement.AgreementState.Renewed;
 import icequill.life.agreement.AgreementState.Transferred;
+import icequill.life.agreement.AgreementTerms.AtSite;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import java.time.LocalDate;
@@ -38,9 +41,14 @@ class AgreementStateTest {
 
     private static final Term YEAR = new Term(LocalDate.of(2026, 6, 1), 12);
     private static final AgreementTerms BY_TERM = new AgreementTerms(new RenewalTerms(YEAR, 60, 12, GoingOn.BY_TERM),
-            YEAR.start(), 30, Map.of("depot", LocalDate.of(2026, 10, 1)));
+            YEAR.start(), 30, true, Map.of("depot", at("2026-10-01", "", ""), "main-street", at("", "", ""), "pier",
+                    at("", "2026-09-01", "2026-12-31")));
     private static final AgreementTerms BY_MONTH = new AgreementTerms(new RenewalTerms(YEAR, 60, 1, GoingOn.BY_MONTH),
-            YEAR.start(), 30, Map.of());
+            YEAR.start(), 30, true, Map.of());
+    private static final AgreementTerms ALONE = new AgreementTerms(BY_TERM.renewal(), YEAR.start(), 30, false,
+            Map.of("depot", at("", "", "")));
+    private static final AgreementTerms FOLLOWED = new AgreementTerms(BY_TERM.renewal(), YEAR.start(), 30, true,
+            Map.of("depot", at("", "", ""), "pier", at("", "2026-09-01", "")));
     private static final InForce RUNNING = new InForce(List.of());
     private static final Notice NOTICE = notice("2026-12-01", "2026-12-31");
     private static final Transfer SALE = transfer("2026-11-10");
@@ -106,6 +114,41 @@ class AgreementStateTest {
                 row(new Renewed(List.of(), RENEWAL), added("2027-05-01", "depot"), "it goes on as A-2027-001 already"),
                 row(new Noticed(NOTICE), added("2026-12-15", "depot"),
                         "notice was given on 2026-12-01 already: the agreement ends on 2026-12-31"),
+                row(RUNNING, comes("2026-06-02", "mall"), RUNNING), row(TOLD, comes("2027-05-31", "mall"), TOLD),
+                row(new Refused(REFUSAL), comes("2027-05-01", "mall"), new Refused(REFUSAL)),
+                row(RUNNING, comes("2026-06-01", "mall"), "from: 2026-06-01 is not within the term after its first day"
+                        + " (a day from 2026-06-02 to 2027-05-31)"),
+                row(RUNNING, comes("2027-06-01", "mall"), "from: 2027-06-01 is not within the term after its first day"
+                        + " (a day from 2026-06-02 to 2027-05-31)"),
+                row(RUNNING, comes("2026-11-01", "depot"), "site: depot is a site of this agreement already (another"
+                        + " site, or another agreement for it)"),
+                row(RUNNING, comes("2027-02-01", "pier"), "site: pier goes out on 2027-01-01, and comes in once at most"
+                        + " (another site, or another agreement for it)"),
+                new Row(ALONE, RUNNING, comes("2026-11-01", "mall"), "site: what is paid visit by visit, or by open"
+                        + " months, is for one site (an agreement of its own for mall)"),
+                row(new Renewed(List.of(), RENEWAL), comes("2027-05-01", "mall"), "it goes on as A-2027-001 already"),
+                row(new Noticed(NOTICE), comes("2026-12-15", "mall"),
+                        "notice was given on 2026-12-01 already: the agreement ends on 2026-12-31"),
+                row(new Transferred(SALE), comes("2026-12-01", "mall"),
+                        "it went over to A-2026-009 on 2026-11-10 already"),
+                row(RUNNING, goes("2026-10-02", "depot"), RUNNING), row(TOLD, goes("2027-05-31", "main-street"), TOLD),
+                row(new Refused(REFUSAL), goes("2027-05-01", "depot"), new Refused(REFUSAL)),
+                row(RUNNING, goes("2026-10-01", "depot"), "from: 2026-10-01 does not come after the change of"
+                        + " 2026-10-01, by which prices are known (a day from 2026-10-02 to 2027-05-31)"),
+                row(RUNNING, goes("2026-06-01", "main-street"), "from: 2026-06-01 is not within the term after its"
+                        + " first day (a day from 2026-06-02 to 2027-05-31)"),
+                row(RUNNING, goes("2026-11-01", "pier"), "site: pier goes out on 2027-01-01 already (a site that"
+                        + " stays)"),
+                new Row(ALONE, RUNNING, goes("2026-11-01", "depot"), "site: no other site is part of it from"
+                        + " 2026-11-01 to its end (the end of the agreement: icequill agreement end)"),
+                new Row(FOLLOWED, RUNNING, goes("2026-08-31", "depot"), "site: no other site is part of it from"
+                        + " 2026-08-31 to its end (the end of the agreement: icequill agreement end)"),
+                new Row(FOLLOWED, RUNNING, goes("2026-09-01", "depot"), RUNNING),
+                new Row(FOLLOWED, RUNNING, goes("2026-09-01", "pier"), "from: 2026-09-01 does not come after the change"
+                        + " of 2026-09-01, by which prices are known (a day from 2026-09-02 to 2027-05-31)"),
+                row(new Renewed(List.of(), RENEWAL), goes("2027-05-01", "depot"), "it goes on as A-2027-001 already"),
+                row(new Noticed(NOTICE), goes("2026-12-15", "depot"),
+                        "notice was given on 2026-12-01 already: the agreement ends on 2026-12-31"),
                 row(RUNNING, ordered("2026-06-01", "PO-7"), RUNNING),
                 row(new Noticed(NOTICE), ordered("2026-12-15", "PO-7"), new Noticed(NOTICE)),
                 row(new Renewed(List.of(), RENEWAL), ordered("2026-12-15", "PO-7"), new Renewed(List.of(), RENEWAL)),
@@ -163,6 +206,25 @@ class AgreementStateTest {
     private static Changed changed(String from, String site, List<String> added) {
         return new Changed(LocalDate.of(2026, 9, 20), LocalDate.parse(from), site, added, List.of(),
                 Optional.of("J. Baker"), Optional.empty());
+    }
+
+    private static SiteIn comes(String from, String site) {
+        return new SiteIn(LocalDate.of(2026, 9, 20), LocalDate.parse(from), site, List.of(), Optional.of("J. Baker"),
+                Optional.empty());
+    }
+
+    private static SiteOut goes(String from, String site) {
+        return new SiteOut(LocalDate.of(2026, 9, 20), LocalDate.parse(from), site, Optional.of("J. Baker"),
+                Optional.empty());
+    }
+
+    /** A site with the days of its latest change, its first and its last; blank where there is none. */
+    private static AtSite at(String changed, String from, String until) {
+        return new AtSite(day(changed), day(from), day(until));
+    }
+
+    private static Optional<LocalDate> day(String text) {
+        return Optional.of(text).filter(known -> !known.isEmpty()).map(LocalDate::parse);
     }
 
     private static Ordered ordered(String from, String number) {
