@@ -241,8 +241,9 @@ class ArchitectureTest {
         room(arrows, "office.letters",
                 "office.writing answer answer.mail shop shop.life ledger ledger.papers ledger.entries files.form life.mail mail"
                         + " render.words request document agreement account party");
+        // shop.steps here and below, because whose visit it is was noted at a renewal
         room(arrows, "office.billing",
-                "office.writing answer.register answer answer.paper shop ledger ledger.papers ledger.entries files.form files.yaml life.call papers plans"
+                "office.writing answer.register answer answer.paper shop shop.steps ledger ledger.papers ledger.entries files.form files.yaml life.call papers plans"
                         + " visits request document agreement work account party explain money shop.life life.job tax");
         room(arrows, "office.register",
                 "office.billing answer.register answer.shown answer.mail answer shop ledger ledger.papers ledger.entries files.answer files.form files.yaml"
@@ -272,7 +273,7 @@ class ArchitectureTest {
                         + " party answer.job life.job shop.life");
         // files.yaml, because a planned visit is written like a form; money, because minutes of the way are whole
         room(arrows, "office.days",
-                "office.letters papers visits life.telling office.billing office.care answer answer.days answer.site shop shop.life ledger ledger.entries ledger.trail files.form files.yaml"
+                "office.letters papers visits life.telling office.billing office.care answer answer.days answer.site shop shop.life shop.steps ledger ledger.entries ledger.trail files.form files.yaml"
                         + " render.words life.call days plans request rates agreement work party explain money");
         // office.care, because it knows the sentences of a reader; office and answer.register, because it lists what is to be done about renewals
         room(arrows, "office.agreement",

@@ -23,6 +23,7 @@ import tools.jackson.databind.JsonNode;
 class AgreementLifeTest {
 
     private static final String BAKERY = "A-2026-004";
+    private static final String MARKET = "A-2026-005";
 
     private static final Clock MARCH = on("2027-03-12");
     private static final Clock APRIL = on("2027-04-05");
@@ -221,6 +222,74 @@ class AgreementLifeTest {
 
         assertThat(done(shop, BAKERY)).doesNotContain("2027-03-01 of-june");
         assertThat(done(shop, "A-2027-001")).contains("2027-06-01 of-june");
+    }
+
+    /**
+     * The fish market pays each visit when it is done, those of 1 June and 1 December; the one of December is missed. By hand a visit of 20 May
+     * is 12 days from the first of the next term, and 170 from that of December: it is the former, and is billed once.
+     */
+    @ParameterizedTest
+    @EnumSource(names = "SQLITE")
+    void visitShortlyBeforeARenewal_isTheFirstOfTheNextTerm_andThatAlone(Database database) throws IOException {
+        BookShop shop = BookShop.in(folder, database);
+        assertThat(shop.runAt(APRIL, "agreement", "renew", MARKET, "--agreed-by", "R. Mar").status()).isZero();
+        cleaned(shop, "2027-05-20");
+
+        assertThat(done(shop, MARKET)).containsExactly("2026-06-01 ", "2026-12-01 ");
+        assertThat(done(shop, "A-2027-001")).containsExactly("2027-06-01 cleaned-2027-05-20", "2027-12-01 ");
+        assertThat(paid(shop)).containsExactly("A-2027-001 1");
+        assertThat(standings(shop)).isEmpty();
+    }
+
+    /** Before it was renewed, the same visit was billed as that of December made late: it stays that, and the next term begins with one of its own. */
+    @ParameterizedTest
+    @EnumSource
+    void visitShortlyBeforeARenewal_thatWasBilled_isNotBilledAgain(Database database) throws IOException {
+        BookShop shop = BookShop.in(folder, database);
+        cleaned(shop, "2027-05-20");
+        assertThat(shop.runAt(JUNE, "invoice", "issue", MARKET, "--installment", "2", "--date", "2027-05-21",
+                "--out-of-order").err()).isEmpty();
+        assertThat(shop.runAt(on("2027-05-25"), "agreement", "renew", MARKET, "--agreed-by", "R. Mar").status())
+                .isZero();
+
+        assertThat(done(shop, MARKET)).containsExactly("2026-06-01 ", "2026-12-01 cleaned-2027-05-20");
+        assertThat(done(shop, "A-2027-001")).containsExactly("2027-06-01 ", "2027-12-01 ");
+        assertThat(paid(shop)).isEmpty();
+        assertThat(standings(shop)).containsExactly("A-2027-001 2027-06-01 late");
+        cleaned(shop, "2027-05-30");
+        assertThat(done(shop, "A-2027-001")).containsExactly("2027-06-01 cleaned-2027-05-30", "2027-12-01 ");
+        assertThat(paid(shop)).containsExactly("A-2027-001 1");
+    }
+
+    /** What the fish market is to be billed for. */
+    private static List<String> paid(BookShop shop) {
+        return shop.runAt(JUNE, "invoice", "due", "--until", "2027-06-02", "--json").json().path("installments")
+                .valueStream().map(one -> one.path("agreement").asString() + " " + one.path("number").asInt())
+                .filter(one -> one.startsWith("A-2027") || one.startsWith(MARKET)).toList();
+    }
+
+    /** Visits of 2027 at the fish market that are to be made. */
+    private static List<String> standings(BookShop shop) {
+        return shop.runAt(JUNE, "visit", "due", "--until", "2027-06-03", "--json").json().path("weeks").valueStream()
+                .flatMap(week -> week.path("visits").valueStream())
+                .filter(visit -> visit.path("site").asString().equals("mercado-del-mar"))
+                .map(visit -> visit.path("agreement").asString() + " " + visit.path("due").asString() + " "
+                        + visit.path("state").asString())
+                .filter(visit -> visit.contains(" 2027-")).toList();
+    }
+
+    private static void cleaned(BookShop shop, String day) throws IOException {
+        Run stored = shop.runAt(JUNE, "visit", "add", shop.write("visits/cleaned-" + day + ".yaml", """
+                format: 1
+                form: visit
+                site: mercado-del-mar
+                people:
+                  - {name: Lead technician, grade: lead, arrived: %1$sT09:00, left: %1$sT10:30, on: cleaning}
+                machines:
+                  - machine: mostrador
+                    tasks: [{task: flush, outcome: included}]
+                """.formatted(day)).toString());
+        assertThat(stored.status()).as(stored.err()).isZero();
     }
 
     private static List<String> done(BookShop shop, String agreement) {

@@ -12,6 +12,8 @@ import icequill.life.agreement.AgreementState;
 import icequill.life.agreement.AgreementState.InForce;
 import icequill.office.quoting.NewAgreement;
 import icequill.party.BillTo;
+import icequill.plans.AgreementAtSite;
+import icequill.plans.NextTerm;
 import icequill.plans.RenewalAssembly;
 import icequill.problem.Code;
 import icequill.problem.Place;
@@ -22,7 +24,9 @@ import icequill.shop.ShopBook;
 import icequill.shop.life.AgreementNumber;
 import icequill.shop.steps.AgreementSteps;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Renews an agreement: what it goes on as is written from it, with the price of its renewal, and each of both knows the other.
@@ -43,10 +47,22 @@ record GoingOnAgain(ShopBook book, Transaction open) {
     }
 
     private String linked(HeldAgreement held, AgreementEntry next, Renewal renewal) {
-        open.lifeSteps().add(held.steps().next(renewal, held.entry().site()));
+        Map<String, LocalDate> visits = firstDays(held);
+        open.lifeSteps().add(held.steps().next(renewal, held.entry().site(), visits));
         open.lifeSteps().add(new AgreementSteps(next.number(), List.of())
-                .next(new Begun(renewal.day(), held.request().number()), next.site()));
+                .next(new Begun(renewal.day(), held.request().number()), next.site(), visits));
         return next.number();
+    }
+
+    /** Of visits of the next term, by the id of the site. */
+    private static Map<String, LocalDate> firstDays(HeldAgreement held) {
+        Map<String, List<LocalDate>> done = held.doneDays();
+        Map<String, LocalDate> days = new HashMap<>();
+        held.hand().sites().stream().filter(AgreementAtSite::isInAtTheEnd).forEach(site -> {
+            String id = site.request().scope().site();
+            new NextTerm(site, done.getOrDefault(id, List.of())).firstDay().ifPresent(day -> days.put(id, day));
+        });
+        return days;
     }
 
     private static Validated<List<RenewalPrice>> prices(HeldAgreement held, LocalDate day) {

@@ -1,6 +1,7 @@
 package icequill.office.days;
 
 import icequill.agreement.Invoiced;
+import icequill.days.Attended;
 import icequill.days.DueVisit;
 import icequill.ledger.entries.AgreementEntry;
 import icequill.plans.AgreementAtSite;
@@ -13,6 +14,7 @@ import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
 import icequill.shop.FormName;
 import icequill.shop.ShopBook;
+import icequill.shop.steps.AgreementSteps;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -28,19 +30,30 @@ import java.util.Set;
  */
 record DueCare(List<DueVisit> visits, Set<String> cared, List<Problem> problems) {
 
+    /** An agreement, and what happened to it. */
+    private record Known(AgreementEntry entry, AgreementSteps steps) {
+
+        /** Visits to a site that may be its own. */
+        List<Attended> own(String site, AttendedVisits attended) {
+            return attended.at(site).stream().filter(visit -> steps.mayHave(site, visit.day())).toList();
+        }
+    }
+
     /** Of all agreements of the book. */
     static Validated<DueCare> of(ShopBook book, AttendedVisits attended, LocalDate day, LocalDate until) {
         return book.read(open -> Validated.valid(
-                open.entries().agreements().stream().filter(entry -> !entry.isForgotten()).toList())).map(all -> {
+                open.entries().agreements().stream().filter(entry -> !entry.isForgotten())
+                        .map(entry -> new Known(entry, BookForms.steps(open, entry.number()))).toList()))
+                .map(all -> {
                     Problems problems = new Problems();
                     List<DueVisit> visits = new ArrayList<>();
                     Set<String> cared = new HashSet<>();
-                    all.forEach(entry -> states(book, entry, until, problems).forEach(state -> {
+                    all.forEach(known -> states(book, known.entry(), until, problems).forEach(state -> {
                         String site = state.setting().whole().id();
                         if (state.request().isInForce(day) || state.request().isInForce(until)) {
                             cared.add(site);
                         }
-                        visits.addAll(DueVisit.of(state, attended.at(site), day, until));
+                        visits.addAll(DueVisit.of(state, known.own(site, attended), day, until));
                     }));
                     return new DueCare(visits, cared, problems.list());
                 });

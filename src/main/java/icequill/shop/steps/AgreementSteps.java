@@ -73,7 +73,7 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
     private static final String BACK = "back ";
     /** The same of a payment that was still to be billed. */
     private static final String LESS = "less ";
-    /** Then the id of a site: the day of its first visit that goes over to a new owner. */
+    /** Then the id of a site: the day of its first visit that goes over to a new owner, or on which a visit may be one of the next term. */
     private static final String VISIT = "visit ";
 
     private enum Event {
@@ -132,6 +132,18 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
 
     private LifeStep step(AgreementEvent told) {
         return steps.stream().filter(step -> event(step).equals(told)).findFirst().orElseThrow();
+    }
+
+    /** Whether a visit of a day may be one of its calendar, and not of the term before, or of the one that it was renewed for. */
+    public boolean mayHave(String site, LocalDate visit) {
+        return steps.stream().allMatch(step -> {
+            Optional<LocalDate> next = Optional.ofNullable(goingOver(step).get(site));
+            return switch (event(step)) {
+            case Renewal renewal -> next.filter(first -> !visit.isBefore(first)).isEmpty();
+            case Begun begun -> next.filter(visit::isBefore).isEmpty();
+            default -> true;
+            };
+        });
     }
 
     private static Map<String, LocalDate> goingOver(LifeStep step) {
@@ -246,8 +258,30 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         Map<String, String> said = new HashMap<>(Map.of(FROM, transfer.from().toString(), NEXT, transfer.next(),
                 LifeStep.CUSTOMER, former));
         say(said, ended);
-        ended.goingOver().forEach((where, visit) -> said.put(VISIT + where, visit.toString()));
+        say(said, ended.goingOver());
         return next(Event.TRANSFERRED, transfer, site, said, transfer.who(), transfer.words());
+    }
+
+    /**
+     * That it goes on as another one, as the step after the last.
+     *
+     * @param visits the first days on which a visit may be one of that, by the id of the site
+     */
+    public LifeStep next(Renewal renewal, String site, Map<String, LocalDate> visits) {
+        Map<String, String> said = new HashMap<>(Map.of(NEXT, renewal.next()));
+        say(said, visits);
+        return next(Event.RENEWED, renewal, site, said, renewal.who(), Optional.empty());
+    }
+
+    /** That it is what another one went on as, as its first step, with the same days. */
+    public LifeStep next(Begun begun, String site, Map<String, LocalDate> visits) {
+        Map<String, String> said = new HashMap<>(Map.of(BEFORE, begun.before()));
+        say(said, visits);
+        return next(Event.BEGUN, begun, site, said, Optional.empty(), Optional.empty());
+    }
+
+    private static void say(Map<String, String> said, Map<String, LocalDate> visits) {
+        visits.forEach((where, visit) -> said.put(VISIT + where, visit.toString()));
     }
 
     private static void say(Map<String, String> said, Ended ended) {
@@ -267,10 +301,8 @@ public record AgreementSteps(String number, List<LifeStep> steps) {
         case Arrived arrived -> next(Event.ARRIVED, event, site, Map.of(), Optional.empty(), Optional.empty());
         case CameBack back -> next(Event.CAME_BACK, event, site, Map.of(TRACKING, back.tracking()), Optional.empty(),
                 Optional.empty());
-        case Renewal renewal ->
-            next(Event.RENEWED, event, site, Map.of(NEXT, renewal.next()), renewal.who(), Optional.empty());
-        case Begun begun ->
-            next(Event.BEGUN, event, site, Map.of(BEFORE, begun.before()), Optional.empty(), Optional.empty());
+        case Renewal renewal -> next(renewal, site, Map.of());
+        case Begun begun -> next(begun, site, Map.of());
         case Changed changed ->
             next(Event.CHANGED, event, changed.site(),
                     said(changed.from(), Map.of(ADD, changed.added(), REMOVE, changed.removed())), changed.who(),
