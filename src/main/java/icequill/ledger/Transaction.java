@@ -14,18 +14,19 @@ import icequill.ledger.papers.Adopting;
 import icequill.ledger.papers.Adoption;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.ledger.papers.Issuing;
-import icequill.ledger.papers.Numbered;
 import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperFiles;
 import icequill.ledger.papers.PaperReader;
 import icequill.ledger.papers.Pdf;
-import icequill.ledger.papers.PrintedPaper;
+import icequill.ledger.papers.Printing;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.Dialect;
 import icequill.ledger.trail.Trail;
 import icequill.problem.Validated;
 import java.time.Instant;
+import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 
 /** Changes to the book, all or none of which are stored. Usable only within the call that it was given to. */
@@ -117,10 +118,19 @@ public final class Transaction extends Reading {
      * Issues a paper: takes the next number of the series, has it printed, and stores it with its PDF. Once printing was at fault the
      * whole transaction is undone, and no number is burnt.
      *
-     * @param print prints the paper under the number it is given
+     * @param printing prints the paper under the number it is given
      */
-    public Validated<IssuedPaper> issue(Series series, Origin origin,
-            Function<Numbered, Validated<PrintedPaper>> print) {
-        return issuing.issue(series, origin, print);
+    public Validated<IssuedPaper> issue(Series series, Origin origin, Printing printing) {
+        return issuing.issue(series, origin, printing);
+    }
+
+    /**
+     * Does some works one after the other, whose papers are printed by all processors at once. Each issues one paper at most, and changes
+     * nothing before; those with problems issue none. They are run twice, the first time only as far as their papers.
+     *
+     * @return what each came to
+     */
+    public <T> List<Validated<T>> inTurn(List<Function<Transaction, Validated<T>>> works) {
+        return issuing.inTurn(works.stream().<Supplier<Validated<T>>>map(work -> () -> work.apply(this)).toList());
     }
 }

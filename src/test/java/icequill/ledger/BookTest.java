@@ -11,12 +11,15 @@ import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Series;
 import icequill.ledger.store.BookPlace;
 import icequill.ledger.store.Connections;
+import icequill.ledger.store.Seal;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -106,6 +109,49 @@ class BookTest {
             assertThat(result.problems()).containsExactly(OUT_OF_INK);
             assertThat(Books.issue(book, 2).orElseThrow().position()).isEqualTo(1);
         }
+    }
+
+    /** What one transaction stores in turn is what one transaction each stores; that one of them is at fault leaves no gap. */
+    @ParameterizedTest
+    @EnumSource
+    void worksInTurn_storeWhatEachAloneStores(Database database) throws Exception {
+        BookPlace place = database.place(shop);
+        try (Book book = Books.open(place)) {
+            List<Validated<IssuedPaper>> papers = book.write(transaction -> Validated.valid(transaction.inTurn(List.of(
+                    issuing(1), none -> Validated.invalid(OUT_OF_INK), issuing(2), issuing(3)))))
+                    .orElseThrow();
+
+            assertThat(papers.get(1).problems()).containsExactly(OUT_OF_INK);
+            assertThat(Books.issue(book, 4).orElseThrow().number()).isEqualTo("INV-2026-00004");
+            String seal = Seal.NONE;
+            for (int seed = 1; seed <= 4; seed++) {
+                IssuedPaper paper = Books.found(book, "PO-" + (4710 + seed)).getFirst();
+                assertThat(paper.previousSeal()).isEqualTo(seal);
+                seal = paper.seal();
+                byte[] alone = Books.pdf(new Numbered(paper.number(), paper.previousSeal(), ""), seed);
+                assertThat(Files.readAllBytes(new PaperFiles(place.papers()).place(paper.series(), paper.number())))
+                        .isEqualTo(alone);
+            }
+            assertThat(Books.audit(book).findings()).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void faultInPrintingOneOfSeveral_undoesAll(Database database) {
+        try (Book book = Books.open(database.place(shop))) {
+            Validated<List<Validated<IssuedPaper>>> papers = book.write(transaction -> Validated.valid(transaction
+                    .inTurn(List.of(issuing(1), open -> open.issue(Books.INVOICES, Origin.NONE,
+                            numbered -> Validated.invalid(OUT_OF_INK)), issuing(2)))));
+
+            assertThat(papers.problems()).containsExactly(OUT_OF_INK);
+            assertThat(Books.issue(book, 2).orElseThrow().number()).isEqualTo("INV-2026-00001");
+        }
+    }
+
+    private static Function<Transaction, Validated<IssuedPaper>> issuing(int seed) {
+        return open -> open.issue(Books.INVOICES, Origin.NONE,
+                numbered -> Validated.valid(Books.printed(numbered, seed)));
     }
 
     @ParameterizedTest

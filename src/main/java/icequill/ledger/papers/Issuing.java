@@ -9,16 +9,17 @@ import icequill.ledger.store.Step;
 import icequill.ledger.trail.Subject;
 import icequill.ledger.trail.Trail;
 import icequill.ledger.trail.TrailEvent;
+import icequill.problem.Code;
+import icequill.problem.Place;
 import icequill.problem.Problem;
 import icequill.problem.Problems;
 import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 
 /** Issues papers within one transaction, and moves their files to their places once it is done. */
@@ -31,11 +32,16 @@ public final class Issuing {
     private final KeptPdfs kept;
     private final List<PaperRow> issued = new ArrayList<>();
     private final Problems problems = new Problems();
+    private Optional<PrintedAhead> ahead = Optional.empty();
+    private int work;
+    private boolean isLookingAhead;
 
     /** A number that was taken, and the seal of the paper before. */
     private record Taken(Series series, int position, String head, String issuedAt) {}
 
     private record Next(int position, String letters, String head) {}
+
+    private static final Problem LATER = new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "only asked for", "");
 
     public Issuing(Handle handle, PaperFiles files, BookContext surroundings, Trail trail, KeptPdfs kept) {
         this.handle = handle;
@@ -46,8 +52,11 @@ public final class Issuing {
     }
 
     /** Takes the next number, has the paper printed under it, and stores it. Nothing of it stays when the transaction is undone. */
-    public Validated<IssuedPaper> issue(Series series, Origin origin,
-            Function<Numbered, Validated<PrintedPaper>> print) {
+    public Validated<IssuedPaper> issue(Series series, Origin origin, Printing printing) {
+        if (isLookingAhead) {
+            ahead.ifPresent(papers -> papers.begin(work, printing, expected(series, papers)));
+            return Validated.invalid(LATER);
+        }
         Optional<Problem> clash = new SeriesBeginning(handle, series).clash();
         if (clash.isPresent()) {
             problems.add(clash.get());
@@ -61,17 +70,56 @@ public final class Issuing {
             return Validated.invalid(issuedBefore.get());
         }
         Numbered numbered = new Numbered(taken.series().number(taken.position()), taken.head(), taken.issuedAt());
-        Validated<IssuedPaper> paper = print.apply(numbered).map(printed -> {
-            step(Step.PRINTED);
-            return stored(taken, numbered, origin, printed);
-        });
+        Validated<IssuedPaper> paper = ahead.flatMap(papers -> papers.of(work, numbered))
+                .orElseGet(() -> printing.under(numbered)).map(printed -> {
+                    step(Step.PRINTED);
+                    return stored(taken, numbered, origin, printed);
+                });
         problems.addAll(paper.problems());
         return paper;
+    }
+
+    /**
+     * Does some works one after the other, which issue a paper each at most and change nothing before. First they are asked which paper
+     * that would be, so that all are printed at once.
+     *
+     * @return what each came to
+     */
+    public <T> List<Validated<T>> inTurn(List<Supplier<Validated<T>>> works) {
+        try (PrintedAhead papers = new PrintedAhead()) {
+            ahead = Optional.of(papers);
+            isLookingAhead = true;
+            done(works);
+            isLookingAhead = false;
+            return done(works);
+        } finally {
+            isLookingAhead = false;
+            ahead = Optional.empty();
+        }
+    }
+
+    private <T> List<Validated<T>> done(List<Supplier<Validated<T>>> works) {
+        List<Validated<T>> results = new ArrayList<>();
+        for (work = 0; work < works.size(); work++) {
+            results.add(works.get(work).get());
+        }
+        return results;
     }
 
     /** The result, unless a paper could not be printed: its number would be missing. */
     public <T> Validated<T> unlessAtFault(T result) {
         return problems.or(() -> result);
+    }
+
+    /** Before the transaction is committed: rows must not be on the disk without their files. */
+    public void force() throws IOException {
+        for (PaperRow row : issued) {
+            Flush.file(files.unfinished(row.number(), row.pdfHash()));
+        }
+        if (!issued.isEmpty()) {
+            Flush.folder(files.unfinishedFolder());
+            step(Step.FILES_FLUSHED);
+        }
     }
 
     /** After the transaction. The papers are issued, whatever happens to their files now: those are found, and moved later. */
@@ -116,10 +164,25 @@ public final class Issuing {
                 RETURNING next - 1 AS position, letters, head""").bind("kind", series.kind().name())
                 .bind("office", series.office()).bind("year", series.year())
                 .mapTo(Next.class)
-                .map(next -> new Taken(
-                        new Series(series.kind(), next.letters(), series.office(), series.year()), next.position(),
-                        next.head(), surroundings.clock().instant().truncatedTo(ChronoUnit.MILLIS).toString()))
+                .map(next -> taken(series, next))
                 .one();
+    }
+
+    private Taken taken(Series series, Next next) {
+        return new Taken(new Series(series.kind(), next.letters(), series.office(), series.year()), next.position(),
+                next.head(), trail.now().toString());
+    }
+
+    /** What a paper is told that comes after some others of this transaction, of which the last one's seal is not known. */
+    private Numbered expected(Series series, PrintedAhead others) {
+        Taken next = handle.createQuery("""
+                SELECT next AS position, letters, head FROM series
+                WHERE kind = :kind AND office = :office AND year = :year""").bind("kind", series.kind().name())
+                .bind("office", series.office()).bind("year", series.year()).mapTo(Next.class).findOne()
+                .map(known -> taken(series, known))
+                .orElseGet(() -> taken(series, new Next(1, series.letters(), Seal.NONE)));
+        int position = next.position() + Math.toIntExact(others.of(next.series()));
+        return new Numbered(next.series().number(position), next.head(), next.issuedAt());
     }
 
     private IssuedPaper stored(Taken taken, Numbered numbered, Origin origin, PrintedPaper printed) {
@@ -160,9 +223,6 @@ public final class Issuing {
             OwnersOnly.folder(files.unfinishedFolder());
             Flush.write(files.unfinished(row.number(), row.pdfHash()), pdf);
             step(Step.FILE_WRITTEN);
-            Flush.file(files.unfinished(row.number(), row.pdfHash()));
-            Flush.folder(files.unfinishedFolder());
-            step(Step.FILE_FLUSHED);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

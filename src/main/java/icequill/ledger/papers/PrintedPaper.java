@@ -14,4 +14,10 @@ import java.util.Optional;
  * @param ratesVersion of the rates it was figured by; empty if none were used
  */
 public record PrintedPaper(LocalDate date, Optional<LocalDate> due, Optional<Sums> sums, SearchKeys facts, String json,
-        String ratesVersion, Pdf pdf) {}
+        String ratesVersion, Pdf pdf) {
+
+    /** The same in another file. */
+    public PrintedPaper in(Pdf file) {
+        return new PrintedPaper(date, due, sums, facts, json, ratesVersion, file);
+    }
+}

@@ -21,9 +21,9 @@ import icequill.shop.ShopBook;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -107,30 +107,23 @@ public final class InstallmentBilling {
     }
 
     /**
-     * Issues the invoices of some installments, each in a transaction of its own: what cannot be billed does not hold up the rest.
+     * Issues the invoices of some installments; what cannot be billed does not hold up the rest.
      *
-     * @param along is told what came of each, and says whether to go on
+     * @param along is told what came of each, and says whether to go on after those that were begun
      */
     public IssuedPapers each(List<One> due, IssueOptions wish, Predicate<Validated<BookedPaper>> along) {
+        boolean isTrial = wish.booking().isTrial();
         return IssuedPapers.of(
-                book.looking(held -> Validated.valid(each(IssueOffice.of(held), due, wish, along))),
-                wish.booking().isTrial());
+                book.looking(held -> Validated.valid(run(held, isTrial ? tried(wish) : wish).each(due, along))),
+                isTrial);
     }
 
-    private static IssuedPapers each(IssueOffice office, List<One> due, IssueOptions wish,
-            Predicate<Validated<BookedPaper>> along) {
-        Problems problems = new Problems();
-        List<BookedPaper> issued = new ArrayList<>();
-        for (One one : due) {
-            Validated<BookedPaper> paper = office.installment(new FormName.InBook(one.id()), one.number(),
-                    wish.booking().isTrial() ? tried(wish) : wish);
-            paper.found().ifPresent(issued::add);
-            paper.problems().stream().map(problem -> of(one.agreement(), problem)).forEach(problems::add);
-            if (!along.test(paper)) {
-                break;
-            }
-        }
-        return new IssuedPapers(issued, wish.booking().isTrial(), problems.list());
+    private static BillingRun<One> run(ShopBook held, IssueOptions wish) {
+        IssueOffice office = IssueOffice.of(held);
+        return new BillingRun<>(held, wish.booking().isTrial(), one -> Optional.of(one.agreement()),
+                one -> office.pendingInstallment(new FormName.InBook(one.id()), one.number(), wish),
+                one -> office.installment(new FormName.InBook(one.id()), one.number(), wish),
+                (one, problem) -> of(one.agreement(), problem));
     }
 
     /** What is tried is undone at once, so that of an agreement the earlier ones are not billed yet when the later ones are tried. */

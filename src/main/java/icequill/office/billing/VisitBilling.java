@@ -3,6 +3,7 @@ package icequill.office.billing;
 import icequill.answer.BookedPaper;
 import icequill.answer.RecordedVisit;
 import icequill.answer.paper.IssuedPapers;
+import icequill.document.Invoice.AdvanceBill;
 import icequill.ledger.Transaction;
 import icequill.ledger.entries.SiteEntry;
 import icequill.ledger.entries.VisitEntry;
@@ -28,6 +29,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -57,29 +59,28 @@ public final class VisitBilling {
     }
 
     /**
-     * Issues an invoice for each of some visits. Each is a transaction of its own: what cannot be billed does not hold up the rest.
+     * Issues an invoice for each of some visits; what cannot be billed does not hold up the rest.
      *
-     * @param along is told what came of each, and says whether to go on
+     * @param along is told what came of each, and says whether to go on after those that were begun
      */
     public IssuedPapers each(List<FormName> visits, IssueOptions wish, Predicate<Validated<BookedPaper>> along) {
         return book.exists()
-                ? IssuedPapers.of(book.looking(held -> Validated.valid(of(held).inTurn(visits, wish, along))),
+                ? IssuedPapers.of(book.looking(held -> Validated.valid(of(held).run(wish).each(visits, along))),
                         wish.booking().isTrial())
-                : inTurn(visits, wish, along);
+                : run(wish).each(visits, along);
     }
 
-    private IssuedPapers inTurn(List<FormName> visits, IssueOptions wish,
-            Predicate<Validated<BookedPaper>> along) {
-        Problems problems = new Problems();
-        List<BookedPaper> issued = new ArrayList<>();
-        for (FormName visit : visits) {
-            Validated<BookedPaper> paper = issue(visit, wish);
-            problems.take(paper).ifPresent(issued::add);
-            if (!along.test(paper)) {
-                break;
-            }
-        }
-        return new IssuedPapers(issued, wish.booking().isTrial(), problems.list());
+    private BillingRun<FormName> run(IssueOptions wish) {
+        return new BillingRun<>(book, wish.booking().isTrial(), this::site,
+                visit -> recorded(visit, wish).then(id -> pending(id, wish)), visit -> issue(visit, wish),
+                (visit, problem) -> problem);
+    }
+
+    /** Of a visit that the book has. */
+    private Optional<String> site(FormName visit) {
+        return visit instanceof FormName.InBook(String id)
+                ? book.read(open -> open.entries().visit(id)).found().map(VisitEntry::site)
+                : Optional.empty();
     }
 
     private Validated<String> recorded(FormName visit, IssueOptions wish) {
@@ -181,11 +182,13 @@ public final class VisitBilling {
                 .then(free -> DiagnosesTakenOff.standing(open, hand.visit()))
                 .then(free -> desk.dates().stillToCome(entry.id(), entry.ended()).or(() -> free))
                 .then(free -> open.entries().site(entry.site()))
-                .then(site -> desk.issue(open, PaperKind.INVOICE, wish,
-                        Origin.ofVisit(BookForms.owner(open, site, entry.began().toLocalDate()), site.id(),
-                                entry.id()),
-                        number -> InvoiceAssembly.of(hand, StageBilling.before(open, entry.id()),
-                                wish.numbered(number))))
+                .then(site -> {
+                    List<AdvanceBill> before = StageBilling.before(open, entry.id());
+                    return desk.issue(open, PaperKind.INVOICE, wish,
+                            Origin.ofVisit(BookForms.owner(open, site, entry.began().toLocalDate()), site.id(),
+                                    entry.id()),
+                            number -> InvoiceAssembly.of(hand, before, wish.numbered(number)));
+                })
                 .map(paper -> BookedPaper.of(paper, open).with(hand.notices()));
     }
 }

@@ -13,9 +13,11 @@ import icequill.ledger.papers.Origin;
 import icequill.ledger.papers.PaperKind;
 import icequill.ledger.papers.Pdf;
 import icequill.ledger.papers.PrintedPaper;
+import icequill.ledger.papers.Printing;
 import icequill.ledger.papers.Series;
 import icequill.problem.Place;
 import icequill.problem.Validated;
+import icequill.render.pdf.PrintedFile;
 import icequill.request.Extras;
 import icequill.shop.ShopBook;
 import icequill.shop.ShopDay;
@@ -43,13 +45,33 @@ public record PaperIssuer(ShopBook shop, PaperWriter desk) {
         Optional<CustomerEntry> known = origin.customer().flatMap(id -> book.entries().customer(id).found());
         Optional<String> customer = known.map(entry -> entry.customer().name());
         return ShopDay.likely(date, Place.NOWHERE, "the paper's date").then(valid -> shop.ratesInUse().forPaper(book))
-                .then(rates -> book.issue(series, origin, numbered -> paper
-                        .apply(numbered.number()).then(desk::finished)
-                        .then(ready -> printed(ready, numbered, origin, rates.id(), customer))))
+                .then(rates -> book.issue(series, origin, new InBook(this, paper, origin, rates.id(), customer)))
                 .map(issued -> {
                     known.ifPresent(entry -> new MailDesk(shop).atOnce(book, issued, entry));
                     return issued;
                 });
+    }
+
+    /**
+     * A paper as the book is to have it.
+     *
+     * @param customer that the book knows
+     */
+    private record InBook(PaperIssuer issuer, Function<String, Validated<? extends Paper>> paper, Origin origin,
+            String rates, Optional<String> customer) implements Printing {
+
+        @Override
+        public Validated<PrintedPaper> under(Numbered numbered) {
+            return paper.apply(numbered.number()).then(issuer.desk::finished)
+                    .then(ready -> issuer.printed(ready, numbered, origin, rates, customer));
+        }
+
+        /** The seal before it stands at one place of the file, so the page need not be set anew. */
+        @Override
+        public Validated<PrintedPaper> again(PrintedPaper printed, Numbered other, Numbered numbered) {
+            return Validated.valid(printed.in(Pdf.of(PrintedFile.remarked(printed.pdf().bytes(), Marks.PREVIOUS,
+                    other.previousSeal(), numbered.previousSeal()))));
+        }
     }
 
     private Validated<PrintedPaper> printed(Paper paper, Numbered numbered, Origin origin, String rates,

@@ -29,6 +29,12 @@ final class FixedIds {
     static byte[] in(byte[] file) {
         byte[] fixed = file.clone();
         nameFonts(fixed);
+        identify(fixed);
+        return fixed;
+    }
+
+    /** Gives the file the id that follows from what else is in it. */
+    static void identify(byte[] fixed) {
         int trailer = last(fixed, bytes("/ID"));
         Matcher id = ID.matcher(new String(fixed, trailer, fixed.length - trailer, StandardCharsets.ISO_8859_1));
         if (!id.find()) {
@@ -37,7 +43,6 @@ final class FixedIds {
         byte[] hash = bytes(Hash.of(without(fixed, trailer + id.start(1), trailer + id.end(2))));
         System.arraycopy(hash, 0, fixed, trailer + id.start(1), id.group(1).length());
         System.arraycopy(hash, 0, fixed, trailer + id.start(2), id.group(2).length());
-        return fixed;
     }
 
     private static void nameFonts(byte[] file) {
@@ -69,7 +74,8 @@ final class FixedIds {
                 && Arrays.equals(file, from, from + text.length, text, 0, text.length);
     }
 
-    private static int last(byte[] file, byte[] text) {
+    /** Where the text stands last; 0 where it does not. */
+    static int last(byte[] file, byte[] text) {
         int at = file.length - text.length;
         while (at > 0 && !isAt(file, at, text)) {
             at--;

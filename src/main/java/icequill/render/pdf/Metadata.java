@@ -123,8 +123,11 @@ final class Metadata {
                 .getBytes(StandardCharsets.UTF_8);
     }
 
+    /** The prefix of what the shop's book says. */
+    static final String BOOK = "book";
+
     private static Schema chain(Map<String, String> marks) {
-        return new Schema("Chain of papers", PrintedFile.BOOK, "book", new TreeMap<>(marks).entrySet().stream()
+        return new Schema("Chain of papers", PrintedFile.BOOK, BOOK, new TreeMap<>(marks).entrySet().stream()
                 .map(mark -> new Property(mark.getKey(), "what the book says of this paper", mark.getValue()))
                 .toList());
     }

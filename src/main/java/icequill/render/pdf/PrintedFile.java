@@ -1,5 +1,6 @@
 package icequill.render.pdf;
 
+import icequill.problem.Check;
 import icequill.problem.Code;
 import icequill.problem.Place;
 import icequill.problem.Problem;
@@ -49,6 +50,23 @@ public record PrintedFile(Map<String, String> marks, Map<String, String> files) 
                     .invalid(new Problem(Code.UNREADABLE, Place.NOWHERE, "the PDF cannot be read: " + unreadable,
                             "a PDF as it was issued"));
         }
+    }
+
+    /**
+     * The same file with another value for one of its marks, byte for byte as printing with that value gives it.
+     *
+     * @param value as long as the one before, both without characters that XML writes otherwise
+     */
+    public static byte[] remarked(byte[] pdf, String name, String before, String value) {
+        String begin = "<" + Metadata.BOOK + ":" + name + ">";
+        byte[] old = (begin + before + "<").getBytes(StandardCharsets.UTF_8);
+        int at = FixedIds.last(pdf, old);
+        Check.that(at > 0 && before.length() == value.length(), "no mark to change");
+        byte[] other = pdf.clone();
+        byte[] text = (begin + value + "<").getBytes(StandardCharsets.UTF_8);
+        System.arraycopy(text, 0, other, at, text.length);
+        FixedIds.identify(other);
+        return other;
     }
 
     /** Whether a text without blanks is to be read on one of its pages; a PDF that cannot be read prints nothing. */
