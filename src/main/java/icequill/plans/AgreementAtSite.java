@@ -7,7 +7,6 @@ import icequill.agreement.NearestDay;
 import icequill.agreement.PaymentChange;
 import icequill.agreement.PlannedVisit;
 import icequill.agreement.Prepaid;
-import icequill.agreement.Proration;
 import icequill.agreement.RenewalPrice;
 import icequill.agreement.RestOfTerm;
 import icequill.agreement.Tier;
@@ -18,29 +17,21 @@ import icequill.explain.Fact;
 import icequill.explain.Figure;
 import icequill.explain.Phrase;
 import icequill.party.Language;
-import icequill.party.Machine;
-import icequill.problem.Code;
-import icequill.problem.Problem;
-import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.request.AgreementRequest;
 import icequill.request.AgreementRequest.Change;
 import icequill.request.AgreementRequest.RaiseBy;
-import icequill.work.Visit;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.money.MonetaryAmount;
 
@@ -84,7 +75,7 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
                                 List.of(), PaymentChange.none(payments(request, plan)), day)));
         for (LocalDate change : all.days()) {
             if (!request.isPastEnd(change)) {
-                hand = hand.then(before -> before.on(change, all.on(site, change)));
+                hand = hand.then(before -> new ChangesOfDay(before, change, all.on(site, change)).after());
             }
         }
         return hand.map(AgreementAtSite::settled).map(AgreementAtSite::ended);
@@ -117,12 +108,30 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
                 || !early.goesOver(request.scope().site(), payment.due())));
     }
 
+    /** The same in another setting, where that changes no price. */
+    AgreementAtSite in(PlanSetting now) {
+        return as(now, changes, changed);
+    }
+
+    /** The same on the plan on which its site comes in, later than the others. */
+    AgreementAtSite on(PlanSetting now, PricedPlan coming) {
+        return new AgreementAtSite(now, pricing, request, coming, later, invoiced, changes, changed, day);
+    }
+
+    /** The same with one more change, which the payments carry that are still to come. */
+    AgreementAtSite with(PlanSetting now, ServiceAgreement.Change change) {
+        PaymentChange next = PaymentChange.of(change.price(), changed, invoicedBeforeEnd());
+        List<ServiceAgreement.Change> all = new ArrayList<>(changes);
+        all.add(change.givingBack(next.givenBack()));
+        return as(now, all, next);
+    }
+
     private AgreementAtSite as(PlanSetting now, List<ServiceAgreement.Change> all, PaymentChange next) {
         return new AgreementAtSite(now, pricing, request, plan, later, invoiced, all, next, day);
     }
 
     /** The same with another plan from a day on. */
-    private AgreementAtSite from(LocalDate first, PricedPlan other) {
+    AgreementAtSite from(LocalDate first, PricedPlan other) {
         SortedMap<LocalDate, PricedPlan> more = new TreeMap<>(later);
         more.put(first, other);
         return new AgreementAtSite(setting, pricing, request, plan, more, invoiced, changes, changed, day);
@@ -131,52 +140,6 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
     private Invoiced invoicedBeforeEnd() {
         return request.ended().map(early -> early.at(request.scope().site()).without(invoiced))
                 .orElse(invoiced);
-    }
-
-    /** The same with what changes on a day, here or elsewhere. */
-    private Validated<AgreementAtSite> on(LocalDate change, Beside beside) {
-        Optional<AgreementRequest.Part> part = request.part();
-        PlanSetting now = setting.with(beside);
-        if (part.flatMap(AgreementRequest.Part::from).filter(change::equals).isPresent()) {
-            return pricing.of(now, plan.tier())
-                    .map(priced -> new AgreementAtSite(now, pricing, request, priced, later, invoiced,
-                            changes, changed, day).with(change, now, agreedPrice(request).orElse(priced.year().price()),
-                                    names(), List.of()));
-        }
-        if (request.lastDayHere().filter(last -> last.plusDays(1).equals(change)).isPresent()) {
-            return Validated.valid(with(change, now, currentYearPrice().negate(), List.of(), names()));
-        }
-        if (!request.isHere(change)) {
-            return Validated.valid(as(now, changes, changed));
-        }
-        return request.changes().stream().filter(own -> own.from().equals(change)).findFirst()
-                .map(own -> with(own, beside)).orElseGet(() -> elsewhere(change, now));
-    }
-
-    /** What changes at other sites may give this one another discount. */
-    private Validated<AgreementAtSite> elsewhere(LocalDate change, PlanSetting now) {
-        return pricing.of(setting, plan.tier()).then(before -> pricing.of(now, plan.tier()).map(after -> {
-            MonetaryAmount difference = after.year().price().subtract(before.year().price());
-            return difference.isZero()
-                    ? as(now, changes, changed)
-                    : with(change, now, difference, List.of(), List.of());
-        }));
-    }
-
-    /** The same with another price of a year from a day on. */
-    private AgreementAtSite with(LocalDate from, PlanSetting now, MonetaryAmount yearDifference, List<String> added,
-            List<String> removed) {
-        MonetaryAmount before = currentYearPrice();
-        Proration price = Proration.of(plan.term(), from, plan.termPrice(before),
-                plan.termPrice(before.add(yearDifference)));
-        PaymentChange next = PaymentChange.of(price, changed, invoicedBeforeEnd());
-        List<ServiceAgreement.Change> all = new ArrayList<>(changes);
-        all.add(new ServiceAgreement.Change(added, removed, yearDifference, price, List.of(), next.givenBack()));
-        return as(now, all, next);
-    }
-
-    private List<String> names() {
-        return setting.site().machines().stream().map(Machine::where).toList();
     }
 
     private static List<Installment> payments(AgreementRequest request, PricedPlan plan) {
@@ -194,53 +157,6 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
 
     private static boolean comesLater(AgreementRequest request) {
         return request.part().flatMap(AgreementRequest.Part::from).isPresent();
-    }
-
-    /** The same with one more change: what the rates give with it, less what they give without it, for the days left. */
-    private AgreementAtSite with(Change change, PlanSetting after, PricedPlan before, PricedPlan priced) {
-        Proration price = Proration.of(plan.term(), change.from(), before.termPrice(before.year().price()),
-                priced.termPrice(priced.year().price()));
-        PaymentChange next = PaymentChange.of(price, changed, invoicedBeforeEnd());
-        List<ServiceAgreement.Change> all = new ArrayList<>(changes);
-        all.add(new ServiceAgreement.Change(names(change.added()), names(change.removed()),
-                priced.year().price().subtract(before.year().price()), price,
-                new ChangedMinutes(before, priced).phrases(), next.givenBack()));
-        return as(after, all, next).from(change.from(), priced);
-    }
-
-    private Validated<AgreementAtSite> with(Change change, Beside beside) {
-        Problems problems = new Problems();
-        Set<String> ids = new LinkedHashSet<>(setting.site().machines().stream().map(Machine::id).toList());
-        List<String> all = setting.whole().machines().stream().map(Machine::id).toList();
-        for (Visit.Named added : change.added()) {
-            if (PlanSetting.isKnown(added, all, problems) && !ids.add(added.id())) {
-                problems.add(new Problem(Code.NOT_ALLOWED, added.place(),
-                        added.id() + " is looked after already", "a machine that is not yet part of the agreement"));
-            }
-        }
-        for (Visit.Named removed : change.removed()) {
-            if (PlanSetting.isKnown(removed, all, problems) && !ids.remove(removed.id())) {
-                problems.add(new Problem(Code.NOT_ALLOWED, removed.place(), removed.id() + " is not looked after",
-                        "a machine that is part of the agreement"));
-            }
-        }
-        if (ids.isEmpty()) {
-            problems.add(new Problem(Code.NOT_ALLOWED, request.scope().place(),
-                    "no machine is left on " + change.from(), "an agreement that ends on that day instead"));
-        }
-        PlanSetting.unknownScopes(change.minutes().keySet(), change.place(), setting.rates(), problems);
-        // Minutes are those of one set of machines: both sides are priced by minutes that come about alike.
-        Map<String, Integer> now = setting.scope().work().minutes();
-        Map<String, Integer> known = change.minutes().keySet().stream().filter(now::containsKey)
-                .collect(Collectors.toMap(scope -> scope, now::get));
-        return problems.or(() -> setting.with(beside).withMachines(ids).withMinutes(change.minutes()))
-                .then(after -> pricing.of(setting.withMinutes(known), plan.tier()).then(before -> pricing
-                        .of(after, plan.tier()).map(priced -> with(change, after, before, priced))));
-    }
-
-    private List<String> names(List<Visit.Named> machines) {
-        return machines.stream().flatMap(named -> setting.whole().machine(named.id()).stream()).map(Machine::where)
-                .toList();
     }
 
     /** What is paid ahead, with the visits that are due by a day taken for done. */

@@ -30,7 +30,7 @@ public final class AgreementReader {
     private static final int USUAL_NOTICE = 30;
     private static final int YEAR = 12;
     /** What each of several sites has for itself. */
-    private static final List<String> SITE_KEYS = List.of("site", "machines", "crew", "minutes", "modifiers", "arrive",
+    public static final List<String> SITE_KEYS = List.of("site", "machines", "crew", "minutes", "modifiers", "arrive",
             "includedCalls", "agreed", "rest");
     /** Payments on days that each site has for itself. */
     private static final List<String> PER_SITE = List.of("per-visit", "open-months");

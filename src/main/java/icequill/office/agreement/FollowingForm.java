@@ -1,5 +1,6 @@
 package icequill.office.agreement;
 
+import icequill.files.form.AgreementReader;
 import icequill.files.form.Form;
 import icequill.files.form.FormKind;
 import icequill.files.yaml.Tree;
@@ -46,6 +47,7 @@ record FollowingForm(Form old, WholeAgreement hand, String number, String from, 
      */
     Form form(Map<String, Tree> terms, Optional<String> order, List<Staying> staying) {
         Map<String, Tree> entries = kept((Tree.Branch) old.tree());
+        AgreementReader.SITE_KEYS.forEach(entries::remove);
         entries.put("number", Leaf.written(number));
         Map<String, Tree> acceptance = new LinkedHashMap<>();
         acceptance.put("date", Leaf.written(accepted));
@@ -76,19 +78,21 @@ record FollowingForm(Form old, WholeAgreement hand, String number, String from, 
     private Map<String, Tree> site(Staying one) {
         Map<String, Tree> entries = new LinkedHashMap<>();
         String id = one.site().request().scope().site();
+        oldSites().filter(site -> site.get("site") instanceof Leaf leaf && leaf.text().equals(id)).findFirst()
+                .ifPresent(site -> AgreementReader.SITE_KEYS.stream().filter(site::containsKey)
+                        .filter(key -> !OLD.contains(key)).forEach(key -> entries.put(key, site.get(key))));
         entries.put("site", Leaf.written(id));
-        oldSites().filter(site -> site.entries().get("site") instanceof Leaf leaf && leaf.text().equals(id))
-                .findFirst().ifPresent(site -> entries.putAll(kept(site)));
-        entries.remove("from");
-        entries.remove("until");
         entries.putAll(one.own());
         return entries;
     }
 
-    private Stream<Tree.Branch> oldSites() {
-        return ((Tree.Branch) old.tree()).entries().get(Form.SITES) instanceof Tree.Row row
-                ? row.items().stream().filter(Tree.Branch.class::isInstance).map(Tree.Branch.class::cast)
-                : Stream.empty();
+    /** What the old form says of each of its sites, of one alone at its top; one that came in later is in none. */
+    private Stream<Map<String, Tree>> oldSites() {
+        Map<String, Tree> whole = ((Tree.Branch) old.tree()).entries();
+        return whole.get(Form.SITES) instanceof Tree.Row row
+                ? row.items().stream().filter(Tree.Branch.class::isInstance)
+                        .map(site -> ((Tree.Branch) site).entries())
+                : Stream.of(whole);
     }
 
     /** A site's machines of a day, its minutes where no change made others, and its price of a year. */

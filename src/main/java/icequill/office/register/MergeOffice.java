@@ -140,7 +140,7 @@ public final class MergeOffice {
                         Optional.of(Json.text(form.values())), machines, List.of()));
         List<VisitEntry> visits = open.entries().visitsAt(from.id());
         List<AgreementEntry> agreements = BookForms.agreementsAt(open, from.id());
-        overBoth(agreements, into.id()).ifPresent(problems::add);
+        overBoth(agreements, BookForms.agreementsAt(open, into.id())).ifPresent(problems::add);
         List<RequestEntry> requests = open.entries().requestsAt(from.id());
         int papers = Math
                 .toIntExact(visits.stream().mapToLong(visit -> open.papers().ofVisit(visit.id()).size()).sum());
@@ -159,9 +159,8 @@ public final class MergeOffice {
     }
 
     /** That an agreement is over both sites, where one is: it would name one of them twice. */
-    private static Optional<Problem> overBoth(List<AgreementEntry> agreements, String into) {
-        return agreements.stream().filter(agreement -> !agreement.isForgotten())
-                .filter(agreement -> BookForms.form(agreement).isForSite(into)).findFirst()
+    private static Optional<Problem> overBoth(List<AgreementEntry> agreements, List<AgreementEntry> ofInto) {
+        return agreements.stream().filter(agreement -> !agreement.isForgotten()).filter(ofInto::contains).findFirst()
                 .map(agreement -> new Problem(Code.NOT_ALLOWED, Place.NOWHERE,
                         "agreement \"" + agreement.id() + "\" is over both sites",
                         "the agreement for one of them first: icequill import"));
