@@ -58,34 +58,29 @@ public record AgreementAtSite(PlanSetting setting, TierPricing pricing, Agreemen
     private static final SortedMap<LocalDate, PricedPlan> NONE_LATER = Collections.emptySortedMap();
 
     /**
-     * The priced agreement of a site, or what of its changes cannot be priced.
+     * The priced agreement of a site as it begins, or what cannot be priced.
      *
      * @param all its sites, of which this is one
      * @param site its place among them, from 0
      */
-    static Validated<AgreementAtSite> of(PlanSetting setting, Tier tier, TierPricing pricing,
+    static Validated<AgreementAtSite> begun(PlanSetting setting, Tier tier, TierPricing pricing,
             BiFunction<AgreementRequest, String, Validated<Invoiced>> invoiced, LocalDate day, Beside.Of all,
             int site) {
         AgreementRequest request = all.requests().get(site);
         PlanSetting first = setting.with(all.on(site, request.scope().term().start()));
-        Validated<AgreementAtSite> hand = pricing.of(first, tier)
+        return pricing.of(first, tier)
                 .map(plan -> request.rest().map(plan::of).orElse(plan)).then(plan -> invoiced
                         .apply(all.requests().getFirst(), request.scope().site())
                         .map(known -> new AgreementAtSite(first, pricing, request, plan, NONE_LATER, known,
                                 List.of(), PaymentChange.none(payments(request, plan)), day)));
-        for (LocalDate change : all.days()) {
-            if (!request.isPastEnd(change)) {
-                hand = hand.then(before -> new ChangesOfDay(before, change, all.on(site, change)).after());
-            }
-        }
-        return hand.map(AgreementAtSite::settled).map(AgreementAtSite::ended);
     }
 
-    /** The same with its payments as they were invoiced. */
-    private AgreementAtSite settled() {
-        if (changes.isEmpty()) {
-            return this;
-        }
+    /** The same once no more changes follow: with its payments as they were invoiced, and as a notice leaves them that ends it early. */
+    AgreementAtSite settled() {
+        return (changes.isEmpty() ? this : asInvoiced()).ended();
+    }
+
+    private AgreementAtSite asInvoiced() {
         ServiceAgreement.Change last = changes.getLast();
         PaymentChange next = changed.settled(last.price(), invoicedBeforeEnd());
         List<ServiceAgreement.Change> all = new ArrayList<>(changes.subList(0, changes.size() - 1));

@@ -28,8 +28,25 @@ import javax.money.MonetaryAmount;
  */
 record ChangesOfDay(AgreementAtSite before, LocalDate day, Beside beside) {
 
+    /**
+     * An agreement at a site with all that changes in its term, or what of that cannot be priced.
+     *
+     * @param begun as it begins
+     * @param all its sites, of which this is one
+     * @param site its place among them, from 0
+     */
+    static Validated<AgreementAtSite> through(AgreementAtSite begun, Beside.Of all, int site) {
+        Validated<AgreementAtSite> hand = Validated.valid(begun);
+        for (LocalDate day : all.days()) {
+            if (!begun.request().isPastEnd(day)) {
+                hand = hand.then(before -> new ChangesOfDay(before, day, all.on(site, day)).after());
+            }
+        }
+        return hand.map(AgreementAtSite::settled);
+    }
+
     /** As it is from that day on. */
-    Validated<AgreementAtSite> after() {
+    private Validated<AgreementAtSite> after() {
         AgreementRequest request = before.request();
         PlanSetting now = before.setting().with(beside);
         if (request.part().flatMap(Part::from).filter(day::equals).isPresent()) {

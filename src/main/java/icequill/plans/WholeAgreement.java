@@ -55,7 +55,10 @@ public record WholeAgreement(List<AgreementAtSite> sites) {
         List<AgreementAtSite> states = new ArrayList<>();
         for (int i = 0; i < settings.size(); i++) {
             Priced priced = settings.get(i);
-            problems.take(AgreementAtSite.of(priced.setting(), priced.tier(), priced.pricing(), invoiced, day, all, i))
+            int site = i;
+            problems.take(
+                    AgreementAtSite.begun(priced.setting(), priced.tier(), priced.pricing(), invoiced, day, all, i)
+                            .then(begun -> ChangesOfDay.through(begun, all, site)))
                     .ifPresent(states::add);
         }
         return problems.or(() -> new WholeAgreement(states));

@@ -153,7 +153,8 @@ class AgreementSitesTest {
     @EnumSource(names = "SQLITE")
     void wrongChange_isRefused(Database database) throws IOException {
         BookShop shop = coffeeRooms(database);
-        shop.json(change("--first-day", "2026-08-01", "--add-site", "lantern-main-street", "--add", "counter", "--yes"));
+        shop.json(
+                change("--first-day", "2026-08-01", "--add-site", "lantern-main-street", "--add", "counter", "--yes"));
         cleaned(shop, "december", "2026-12-03");
 
         Map.of("--add-site hotel-fernhill --add nothing --site lantern-depot", List.of(

@@ -3,9 +3,11 @@ package icequill.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import icequill.FinishedDemo;
+import icequill.cli.CommandsTest.Run;
 import java.io.IOException;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -89,16 +91,59 @@ class AgreementPagesTest {
         assertThat(owner.get(hotel + "/change" + fields).body()).contains("No machine comes in or goes out");
         assertThat(owner.get(hotel + "/change" + fields.replace("2026-10-01", "") + "&machine=main-kitchen").body())
                 .contains("href=\"#from\"");
-        HttpResponse<String> done = owner.post(hotel + "/change", BodyPublishers.ofString(fields.substring(1)
-                + "&machine=main-kitchen&seen=0&key=" + owner.key(hotel + "/refuse")),
-                "application/x-www-form-urlencoded");
+        changed(hotel, fields + "&machine=main-kitchen&seen=0");
 
-        assertThat(done.statusCode()).as(done.body()).isEqualTo(303);
         assertThat(owner.get(hotel).body()).contains("From October 1, 2026 it changes: + main kitchen, J. Baker.");
         assertThat(owner.json(hotel).path("sites").get(0).path("all").valueStream()
                 .filter(machine -> machine.path("agreed").asBoolean())
                 .map(machine -> machine.path("machine").asString()))
                 .contains("main-kitchen");
+    }
+
+    /**
+     * A fourth coffee room comes in on 1 February: 620.00 x 120 / 365 = 203.84, all in the last payment of 515.53. On 1 March the third goes out,
+     * after 92 days less: 620.00 x 92 / 365 = 156.27 of its 206.38.
+     */
+    @Test
+    void siteChosen_isShownFirst_andComesIn_andAnotherGoesOut() throws IOException {
+        String rooms = "/agreements/A-2026-007";
+        assertThat(owner.get(rooms + "/change").body()).contains("goes out as a whole").doesNotContain("id=\"site\"");
+        pier();
+        assertThat(owner.get(rooms + "/change?site=lantern-pier").body())
+                .contains("<option value=\"lantern-pier\" selected>", "value=\"counter\" checked")
+                .doesNotContain("goes out as a whole");
+        String in = "?site=lantern-pier&machine=counter&day=2026-12-20&from=2027-02-01&who=J.+Baker";
+        assertThat(owner.get(rooms + "/change" + in).body()).contains("+ <a href=\"/sites/lantern-pier\">", "203.84",
+                "719.37", "Visits that are due there by it: no visits");
+        assertThat(owner.get(rooms + "/change" + in.replace("2027-02-01", "2026-06-01")).body())
+                .contains("href=\"#from\"");
+        changed(rooms, in + "&seen=0");
+        String out = "?site=lantern-ceniza&removeSite=yes&day=2026-12-20&from=2027-03-01";
+        assertThat(owner.get(rooms + "/change" + out).body()).contains("– <a href=\"/sites/lantern-ceniza\">",
+                "156.27", "563.10", "Visits that are not due there any more: no visits");
+        changed(rooms, out + "&seen=1");
+
+        assertThat(owner.get(rooms).body()).contains("Lantern Coffee Pier, from February 1, 2027",
+                "Lantern Coffee Ceniza, from October 1, 2026, until February 28, 2027",
+                "From February 1, 2027 it changes: + Lantern Coffee Pier (counter), J. Baker.");
+        assertThat(owner.get(rooms + "/change?site=lantern-ceniza").body()).doesNotContain("goes out as a whole");
+    }
+
+    /** A coffee room like that at the depot, which no agreement is for. */
+    private void pier() throws IOException {
+        String depot = Files.readString(Path.of("src/main/resources/icequill/demo-forms/sites/lantern-depot.yaml"));
+        Path form = Files.writeString(folder.resolve("pier.yaml"), depot
+                .replaceFirst("(?s)customer:.*?(?=\nname:)", "id: lantern-pier\ncustomer: lantern-coffee-rooms")
+                .replace("Lantern Coffee Depot", "Lantern Coffee Pier").replace("0302", "0304")
+                .replace("QD-300-3021", "QD-300-3041"));
+        Run run = Run.at(OpenOffice.CLOCK, "import", form.toString(), "--shop", folder.resolve("shop").toString());
+        assertThat(run.status()).as(run.err()).isZero();
+    }
+
+    private void changed(String agreement, String fields) {
+        HttpResponse<String> done = owner.post(agreement + "/change", BodyPublishers.ofString(fields.substring(1)
+                + "&key=" + owner.key(BAKERY + "/refuse")), "application/x-www-form-urlencoded");
+        assertThat(done.statusCode()).as(done.body()).isEqualTo(303);
     }
 
     @Test

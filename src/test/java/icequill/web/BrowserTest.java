@@ -51,6 +51,7 @@ class BrowserTest {
             "/calls/hotel-fernhill-2026-06-10", "/calls/hotel-fernhill-2026-06-10?", "/visits",
             "/visits/warranty-pump-bakery", "/visits/late-call",
             "/agreements", "/agreements/A-2026-004", "/agreements/A-2026-004/change",
+            "/agreements/A-2026-007/change?site=lantern-ceniza&removeSite=yes&day=2026-12-20&from=2027-03-01",
             "/agreements/A-2026-004/order", "/agreements/A-2026-004/transfer?to=fernhill-hotels&from=2026-09-15",
             "/agreements/A-2026-004/end?day=2026-12-01&way=mail",
             "/agreements/A-2026-004/refuse",

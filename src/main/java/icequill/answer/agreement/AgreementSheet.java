@@ -73,7 +73,8 @@ public record AgreementSheet(AgreementAnswer data, Sentences sentences) implemen
 
     private String visit(DueVisit visit) {
         return sentences.word("agreed.visit", day(visit.day()), visit.scope()) + ", "
-                + (data.sites().size() > 1 ? visit.site() + ", " : "") + visit.done().orElseGet(() -> sentences.word(visit.late() ? "agreed.not-done" : "agreed.to-come"));
+                + (data.sites().size() > 1 ? visit.site() + ", " : "")
+                + visit.done().orElseGet(() -> sentences.word(visit.late() ? "agreed.not-done" : "agreed.to-come"));
     }
 
     private String change(AgreementChange change) {
