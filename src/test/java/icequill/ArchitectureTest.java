@@ -301,7 +301,7 @@ class ArchitectureTest {
                 "web.page office office.asking office.billing office.call office.quoting office.care office.register answer answer.call answer.entry render.words"
                         + " answer.history answer.price request shop explain");
         room(arrows, "web.call",
-                "web.page office.call office.care office.register answer.call answer.register explain");
+                "web.page office.call office.care office.register answer.call answer.register explain money");
         room(arrows, "web.agreement",
                 "office.register web.page office office.agreement answer.agreement answer.register life.agreement agreement explain");
         // render.view, because ways of care are drawn as on their papers; files.yaml, because it knows the languages there are words for

@@ -81,7 +81,7 @@ public record BookedCalls(Shop shop, Reading open) {
         told.putAll(step.personal());
         if (step.personal().isEmpty()) {
             switch (kind) {
-            case TAKEN -> told.putAll(Map.of("by", FORGOTTEN, "symptom", FORGOTTEN));
+            case TAKEN, CORRECTED -> told.putAll(Map.of("by", FORGOTTEN, "symptom", FORGOTTEN));
             case APPROVED -> told.put("by", FORGOTTEN);
             case WITHDRAWN -> told.put("reason", FORGOTTEN);
             case PLANNED, DONE, UNDONE, CLOSED -> {

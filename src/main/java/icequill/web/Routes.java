@@ -9,6 +9,7 @@ import icequill.web.agreement.AgreementPage;
 import icequill.web.agreement.AgreementRefusal;
 import icequill.web.agreement.AgreementsPage;
 import icequill.web.agreement.RenewalPage;
+import icequill.web.call.CallChangePage;
 import icequill.web.call.CallEntryPage;
 import icequill.web.call.CallPage;
 import icequill.web.call.CallStep;
@@ -146,6 +147,7 @@ record Routes(RoutesConfig routes, PageHandler handler, Door door, Runs runs) {
         get("/calls", new CallsPage());
         form("/calls/new", new CallEntryPage());
         get("/calls/{call}", new CallPage());
+        form("/calls/{call}/change", new CallChangePage());
         post("/calls/{call}/plan", CallStep.PLAN);
         post("/calls/{call}/approve", CallStep.APPROVE);
         post("/calls/{call}/close", CallStep.CLOSE);

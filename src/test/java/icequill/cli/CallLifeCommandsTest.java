@@ -129,6 +129,49 @@ class CallLifeCommandsTest {
                 .as("of the call").isEqualTo("FH-1");
     }
 
+    /**
+     * What was misheard is corrected, with who did it and when, until the call is closed; what was promised stays. The limit that is taken away
+     * holds the bill of 140.20 up no more.
+     */
+    @ParameterizedTest
+    @EnumSource
+    void call_isCorrectedUntilItIsClosed(Database database) throws IOException {
+        BookShop book = BookShop.in(folder.resolve("other"), database);
+        agreement(book);
+        taken(book, "100");
+
+        JsonNode changed = book.json("call", "change", CALL, "--by", "Bram Oyelaran", "--symptom", "Small cubes.",
+                "--machine", "floor-6", "--limit", "", "--approver", "Chef");
+
+        assertThat(changed.path("caller").asString() + changed.path("symptom").asString()
+                + changed.path("machine").asString() + changed.path("since").asString()
+                + changed.path("approver").asString())
+                .isEqualTo("Bram OyelaranSmall cubes.floor-6this morningChef");
+        assertThat(changed.has("limit")).isFalse();
+        assertThat(changed.path("response").path("promised").asString()).isEqualTo("2026-06-11T09:00:00-04:00");
+        JsonNode step = changed.path("steps").get(1);
+        assertThat(step.path("event").asString()).isEqualTo("corrected");
+        assertThat(step.path("corrected")).extracting(JsonNode::asString).containsExactly("caller", "symptom",
+                "machine",
+                "limit", "approver");
+        assertThat(book.run("call", "show", CALL).out()).contains(
+                "Corrected on December 30, 2026 by " + step.path("who").asString()
+                        + ": who called, what is wrong, the machine, limit, who allows it");
+        assertThat(book.problems("call", "change", CALL, "--symptom", "Small cubes.")).singleElement().asString()
+                .contains("nothing is changed");
+        assertThat(book.problems("call", "change", CALL, "--by", "", "--machine", "none", "--limit", "dear"))
+                .anyMatch(problem -> problem.contains("by: it is not said who calls"))
+                .anyMatch(problem -> problem.contains("there is no machine \"none\""));
+        assertThat(book.problems("call", "change", CALL, "--limit", "dear")).singleElement().asString()
+                .contains("limit");
+        book.json("visit", "add", visit(book, "answer", "2026-06-10T16:20", "2026-06-10T16:50", CALL).toString());
+        assertThat(book.json("invoice", "issue", "answer", "--date", "2026-06-11").path("papers")).hasSize(1);
+        book.json("call", "close", CALL);
+        assertThat(book.problems("call", "change", CALL, "--symptom", "Noise.")).singleElement().asString()
+                .contains("call \"" + CALL + "\" is closed");
+        assertThat(book.json("audit").path("findings")).isEmpty();
+    }
+
     /** A day and a half later, the second visit in time does not mend the first arrival; and a call nobody goes to is late by itself. */
     @Test
     void response_missed_isSummedUp() throws IOException {

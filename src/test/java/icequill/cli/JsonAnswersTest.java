@@ -79,6 +79,7 @@ class JsonAnswersTest {
             "visits | visit list",
             "taken-call | call take hotel-fernhill --by Bram --symptom Warm. --machine lobby-bar --limit 300",
             "call | call plan hotel-fernhill-2026-12-30 --person Ada --at 2026-12-30T15:00",
+            "call | call change hotel-fernhill-2026-12-30 --symptom Warm!",
             "call | call approve hotel-fernhill-2026-12-30 --by Chef --limit 450",
             "call | call show hotel-fernhill-2026-12-30",
             "call | call withdraw hotel-fernhill-2026-12-30 --reason Runs.",

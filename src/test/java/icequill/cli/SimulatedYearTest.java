@@ -194,8 +194,10 @@ class SimulatedYearTest {
             served.add(site);
         }
         case 2 -> told(agreement, now, "--way", "mail", "--sent", sent.toString());
-        case 3 -> told(agreement, now, "--way", "certified-mail", "--sent", EARLIEST.minusDays(1).toString(),
-                "--received", sent.toString());
+        case 3 -> {
+            told(agreement, now, "--way", "certified-mail", "--sent", EARLIEST.minusDays(1).toString());
+            told(agreement, now, "--received", sent.toString());
+        }
         case 4 -> told(agreement, now, "--way", "certified-mail", "--sent", LATEST.plusDays(1).toString());
         default -> {
             now.json("agreement", "refuse", agreement.number(), "--way", "mail", "--on", sent.toString());

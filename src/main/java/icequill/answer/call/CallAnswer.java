@@ -35,12 +35,22 @@ public record CallAnswer(String id, CallStage stage, String site, String siteNam
      * @param event what happened
      * @param dated on which day
      * @param at when it was noted, and {@code who} did
+     * @param corrected what the call says otherwise since
      */
-    public record Step(String event, LocalDate dated, Instant at, String who) {}
+    public record Step(String event, LocalDate dated, Instant at, String who, List<Said> corrected) {
+        public Step {
+            corrected = List.copyOf(corrected);
+        }
+    }
+
+    /** What a call says. */
+    public enum Said {
+        CALLER, SYMPTOM, MACHINE, SINCE, PURCHASE_ORDER, LIMIT, APPROVER
+    }
 
     /** What can be done with a call. */
     public enum Next {
-        PLAN, VISIT, APPROVE, CLOSE, WITHDRAW
+        PLAN, VISIT, CHANGE, APPROVE, CLOSE, WITHDRAW
     }
 
     public CallAnswer {

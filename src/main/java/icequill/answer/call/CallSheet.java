@@ -7,6 +7,7 @@ import icequill.render.words.Sentences;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A call, for the screen in one language and as data. */
 public record CallSheet(CallAnswer data, Sentences sentences) implements Sheet {
@@ -30,6 +31,10 @@ public record CallSheet(CallAnswer data, Sentences sentences) implements Sheet {
         new ResponseTelling(sentences).lines(data.response(), data.agreement()).forEach(lines::add);
         data.plan().ifPresent(plan -> add(lines, "called.planned", plan.person() + ", " + moment(plan.at())));
         data.visits().forEach(visit -> add(lines, "called.visit", visit.visit() + ", " + moment(visit.arrived())));
+        data.steps().stream().filter(step -> !step.corrected().isEmpty()).forEach(step -> lines.add(
+                sentences.word("called.corrected", sentences.formats().day(step.dated()), step.who(),
+                        step.corrected().stream().map(said -> sentences.word("call-said." + ConstantKey.of(said)))
+                                .collect(Collectors.joining(", ")))));
         data.withdrawn().ifPresent(reason -> add(lines, "called.withdrawn", reason));
         return lines;
     }

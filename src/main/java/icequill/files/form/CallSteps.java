@@ -30,18 +30,20 @@ public record CallSteps(Shop shop) {
 
     private static final String SCHEMA = "/icequill/life/call";
     private static final String LIMIT = "limit";
+    private static final String NUMBER = "-?\\d{1,15}(\\.\\d{1,15})?";
     private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mmxxx", Locale.ROOT);
 
     /** What happens to calls. */
     public enum Kind {
-        TAKEN, PLANNED, APPROVED, DONE, UNDONE, CLOSED, WITHDRAWN
+        TAKEN, CORRECTED, PLANNED, APPROVED, DONE, UNDONE, CLOSED, WITHDRAWN
     }
 
     /** Which of them an event is. */
     public static Kind kind(CallEvent event) {
         return switch (event) {
         case CallEvent.Taken taken -> Kind.TAKEN;
+        case CallEvent.Corrected corrected -> Kind.CORRECTED;
         case CallEvent.Planned planned -> Kind.PLANNED;
         case CallEvent.Approved approved -> Kind.APPROVED;
         case CallEvent.Done done -> Kind.DONE;
@@ -56,17 +58,19 @@ public record CallSteps(Shop shop) {
      *
      * @param id of the call
      * @param site of it, by id
-     * @param told texts by their keys; a limit is a number
+     * @param told texts by their keys
      */
     public Validated<CallEvent> event(String id, String site, Kind kind, Map<String, String> told) {
         Problems problems = new Problems();
         Map<String, Object> values = new LinkedHashMap<>(told);
-        told.entrySet().stream().filter(entry -> entry.getKey().equals(LIMIT))
-                .forEach(entry -> values.put(LIMIT, new BigDecimal(entry.getValue())));
+        Optional.ofNullable(told.get(LIMIT)).filter(text -> text.matches(NUMBER))
+                .ifPresent(text -> values.put(LIMIT, new BigDecimal(text)));
         Fields fields = Fields.checked(TreeJson.branch(Json.line(values), ""),
-                SCHEMA + (kind == Kind.TAKEN ? "" : "-step") + ".schema.json", problems).orElseThrow();
+                SCHEMA + (kind == Kind.TAKEN || kind == Kind.CORRECTED ? "" : "-step") + ".schema.json", problems)
+                .orElseThrow();
         Optional<CallEvent> event = switch (kind) {
         case TAKEN -> taken(fields, id, site).map(CallEvent.Taken::new);
+        case CORRECTED -> taken(fields, id, site).map(CallEvent.Corrected::new);
         case PLANNED -> at(fields, "at")
                 .map(at -> new CallEvent.Planned(new Plan(fields.text("person").orElse(""), at)));
         case APPROVED -> limit(fields).flatMap(limit -> fields.day("on")
@@ -106,6 +110,7 @@ public record CallSteps(Shop shop) {
     public static Map<String, String> told(CallEvent event) {
         return switch (event) {
         case CallEvent.Taken(TakenCall call) -> told(call);
+        case CallEvent.Corrected(TakenCall call) -> told(call);
         case CallEvent.Planned(Plan(String person, ZonedDateTime at)) -> Map.of("person", person, "at", moment(at));
         case CallEvent.Approved(Approval approval) -> Map.of("by", approval.by(), LIMIT,
                 Amounts.plain(approval.limit()), "on", approval.on().toString());

@@ -10,6 +10,13 @@ public sealed interface CallEvent {
     /** Somebody called. */
     record Taken(TakenCall call) implements CallEvent {}
 
+    /**
+     * It says something else than was understood.
+     *
+     * @param call all that it says
+     */
+    record Corrected(TakenCall call) implements CallEvent {}
+
     /** Somebody is to go there. */
     record Planned(Plan plan) implements CallEvent {}
 

@@ -33,6 +33,7 @@ public final class CallLife {
     private static Validated<CallState> step(CallState.Known state, CallEvent event) {
         return switch (event) {
         case CallEvent.Taken(TakenCall call) -> refused(named(state) + " was taken already", "another id");
+        case CallEvent.Corrected(TakenCall call) -> corrected(state, call);
         case CallEvent.Planned(Plan plan) -> planned(state, plan);
         case CallEvent.Approved(Approval approval) -> approved(state, approval);
         case CallEvent.Done(Attended visit) -> done(state, visit);
@@ -40,6 +41,17 @@ public final class CallLife {
         case CallEvent.Closed() -> closed(state);
         case CallEvent.Withdrawn(String reason) -> withdrawn(state, reason);
         };
+    }
+
+    /** Once more than its limit was allowed, that stands. */
+    private static Validated<CallState> corrected(CallState.Known state, TakenCall call) {
+        CallRecord known = state.known();
+        if (state instanceof CallState.Closed) {
+            return refused(named(state) + " is closed", "a new call");
+        }
+        return known.approvals().isEmpty() || known.call().order().limit().equals(call.order().limit())
+                ? Validated.valid(with(state, known.with(call)))
+                : refused(named(state) + " may cost more than its limit already", "who allows more than that");
     }
 
     private static Validated<CallState> planned(CallState.Known state, Plan plan) {

@@ -45,6 +45,10 @@ public record CallRecord(TakenCall call, List<Approval> approvals, List<Attended
                 visits.stream().map(Attended::arrived).min(Comparator.comparing(ZonedDateTime::toInstant)));
     }
 
+    CallRecord with(TakenCall corrected) {
+        return new CallRecord(corrected, approvals, visits);
+    }
+
     CallRecord with(Approval approval) {
         return new CallRecord(call, Stream.concat(approvals.stream(), Stream.of(approval)).toList(), visits);
     }

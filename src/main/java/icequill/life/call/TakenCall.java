@@ -5,7 +5,7 @@ import icequill.work.PurchaseOrder;
 import java.util.Optional;
 
 /**
- * A call as it was taken.
+ * A call as it was taken, or corrected since.
  *
  * @param site by id
  * @param asked who called, when, why, and by when somebody was promised; it has an id

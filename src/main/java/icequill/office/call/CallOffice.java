@@ -25,6 +25,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** The office that takes calls, and looks after them until they are closed. */
@@ -32,6 +33,7 @@ public final class CallOffice {
 
     private static final String AT = "at";
     private static final String PROMISED = "promised";
+    private static final String MACHINE = "machine";
 
     private final ShopBook book;
     private final Optional<Language> language;
@@ -111,8 +113,8 @@ public final class CallOffice {
     }
 
     private static List<Problem> machine(Site site, Map<String, String> told) {
-        return Optional.ofNullable(told.get("machine")).filter(id -> site.machine(id).isEmpty())
-                .map(id -> Problem.unknownName(field("machine"), "machine", id,
+        return Optional.ofNullable(told.get(MACHINE)).filter(id -> site.machine(id).isEmpty())
+                .map(id -> Problem.unknownName(field(MACHINE), MACHINE, id,
                         site.machines().stream().map(Machine::id).toList()))
                 .stream().toList();
     }
@@ -131,6 +133,38 @@ public final class CallOffice {
                     ? step(call, CallSteps.Kind.APPROVED, all, seen)
                     : Validated.invalid(new Problem(Code.MISSING, field("limit"), "the new limit is missing", ""));
         });
+    }
+
+    /**
+     * Corrects what one says.
+     *
+     * @param told texts by the keys of a call, for all that is changed; no letters take something away
+     */
+    public Validated<CallSheet> change(String call, Map<String, String> told, Optional<Integer> seen) {
+        return CallDesk.of(book, language).then(desk -> book.read(open -> new BookedCalls(
+                desk.folder().shop().orElseThrow(), open).find(call)).then(known -> desk.site(known.site())
+                        .then(site -> corrected(site, known, told)).then(whole -> step(call, CallSteps.Kind.CORRECTED,
+                                whole, Optional.of(seen.orElse(known.steps().size()))))));
+    }
+
+    private static Validated<Map<String, String>> corrected(Site site, BookedCall known, Map<String, String> told) {
+        Map<String, String> before = CallSteps.told(new CallEvent.Taken(known.state().known().call()));
+        Map<String, String> all = new LinkedHashMap<>(before);
+        all.putAll(told);
+        all.values().removeIf(String::isBlank);
+        Problems problems = new Problems();
+        Map.of("by", "it is not said who calls", "symptom", "it is not said what is wrong").forEach((key, missing) -> {
+            if (!all.containsKey(key)) {
+                problems.add(Code.MISSING, field(key), missing, "");
+            }
+        });
+        if (!Objects.equals(before.get(MACHINE), all.get(MACHINE))) {
+            problems.addAll(machine(site, all));
+        }
+        if (all.equals(before)) {
+            problems.add(Code.MISSING, Place.NOWHERE, "nothing is changed", "something that the call says otherwise");
+        }
+        return problems.or(() -> all);
     }
 
     /** Closes one that somebody went to. */

@@ -1,5 +1,7 @@
 package icequill.web.call;
 
+import icequill.answer.call.CallAnswer;
+import icequill.money.Amounts;
 import icequill.problem.Problem;
 import icequill.problem.Validated;
 import icequill.web.page.Asked;
@@ -10,9 +12,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The fields of the pages of calls, made into the keys of a call and of its steps. */
 final class CallForm {
+
+    private static final String SYMPTOM = "symptom";
+    private static final String LIMIT = "limit";
+    private static final List<String> FREE = List.of("machine", "since", "purchaseOrder", "approver");
+    /** What may be taken away. */
+    private static final List<String> CHANGED = Stream.concat(FREE.stream(), Stream.of(LIMIT)).toList();
 
     private final Typing typing;
     private final LocalDate today;
@@ -27,12 +36,36 @@ final class CallForm {
     static CallForm taken(Asked asked) {
         CallForm form = new CallForm(asked);
         form.text("by", "it is not said who calls");
-        form.text("symptom", "it is not said what is wrong");
-        List.of("machine", "since", "purchaseOrder", "approver").forEach(form::text);
-        form.number("limit");
+        form.text(SYMPTOM, "it is not said what is wrong");
+        FREE.forEach(form::text);
+        form.number(LIMIT);
         form.moment("at", "atDay", "atTime");
         form.moment("promised", "promisedDay", "promisedTime");
         return form;
+    }
+
+    /** What a call says; a blank field takes it away. */
+    static CallForm changed(Asked asked) {
+        CallForm form = new CallForm(asked);
+        form.text("by", "it is not said who calls");
+        form.text(SYMPTOM, "it is not said what is wrong");
+        FREE.forEach(form::text);
+        form.number(LIMIT);
+        CHANGED.stream().filter(asked.fields()::containsKey).forEach(field -> form.told.putIfAbsent(field, ""));
+        return form;
+    }
+
+    /** What is typed of a call as it stands. */
+    static Map<String, List<String>> fields(CallAnswer call) {
+        Map<String, List<String>> fields = new LinkedHashMap<>();
+        fields.put("by", List.of(call.caller()));
+        fields.put(SYMPTOM, List.of(call.symptom()));
+        call.machine().ifPresent(machine -> fields.put("machine", List.of(machine)));
+        call.since().ifPresent(since -> fields.put("since", List.of(since)));
+        call.purchaseOrder().ifPresent(number -> fields.put("purchaseOrder", List.of(number)));
+        call.limit().ifPresent(limit -> fields.put(LIMIT, List.of(Amounts.plain(limit))));
+        call.approver().ifPresent(who -> fields.put("approver", List.of(who)));
+        return fields;
     }
 
     /** Who goes there, and when. */
@@ -50,9 +83,9 @@ final class CallForm {
     static CallForm approved(Asked asked) {
         CallForm form = new CallForm(asked);
         form.text("by", "it is not said who allows it");
-        form.number("limit");
-        if (form.typing.text("limit").isEmpty()) {
-            form.typing.missing("limit", "the new limit is missing");
+        form.number(LIMIT);
+        if (form.typing.text(LIMIT).isEmpty()) {
+            form.typing.missing(LIMIT, "the new limit is missing");
         }
         return form;
     }

@@ -42,10 +42,14 @@ public final class CallStep implements FormPage {
 
     @Override
     public Validated<String> done(Asked asked) {
-        Optional<Integer> seen = asked.text("seen").filter(text -> text.matches("[0-9]{1,6}")).map(Integer::valueOf);
         return form.apply(asked).told().then(
-                told -> doing.with(CallEntryPage.office(asked), asked.part("call"), told, seen))
+                told -> doing.with(CallEntryPage.office(asked), asked.part("call"), told, seen(asked)))
                 .map(sheet -> Paths.call(sheet.data().id()));
+    }
+
+    /** How many steps there were when its page was shown. */
+    static Optional<Integer> seen(Asked asked) {
+        return asked.text("seen").filter(text -> text.matches("[0-9]{1,6}")).map(Integer::valueOf);
     }
 
     @Override

@@ -30,6 +30,7 @@ class CallLifeTest {
     private static final Map<String, CallEvent> EVENTS = Map.ofEntries(
             Map.entry("taken", new CallEvent.Taken(call(Optional.of(money("300.00"))))),
             Map.entry("taken-without-limit", new CallEvent.Taken(call(Optional.empty()))),
+            Map.entry("corrected-limit-200", new CallEvent.Corrected(call(Optional.of(money("200.00"))))),
             Map.entry("planned", plan("Ada Quill", "2026-05-13T16:00")),
             Map.entry("planned-anew", plan("Bo Frost", "2026-05-14T09:00")),
             Map.entry("planned-for-nobody", plan(" ", "2026-05-14T09:00")),
@@ -109,6 +110,10 @@ class CallLifeTest {
             "taken, allowed-450, allowed-500 | Taken 450 500",
             "taken, planned, allowed-450 | Planned Ada Quill 450",
             "taken, first-visit, allowed-450 | Done first 450",
+            "taken, corrected-limit-200 | Taken",
+            "taken, planned, corrected-limit-200 | Planned Ada Quill",
+            "taken, first-visit, corrected-limit-200 | Done first",
+            "taken, corrected-limit-200, allowed-300 | Taken 300",
             "taken, withdrawn | Withdrawn",
             "taken, planned, withdrawn | Withdrawn"})
     void step_thatThereIs(String events, String state) {
@@ -126,6 +131,10 @@ class CallLifeTest {
             "taken, first-visit, closed, planned | call \"fernhill-2026-05-13\" is closed (a new call)",
             "taken, first-visit, closed, second-visit | call \"fernhill-2026-05-13\" is closed (a new call)",
             "taken, first-visit, closed, closed | call \"fernhill-2026-05-13\" is closed already",
+            "corrected-limit-200 | nobody called yet (first take the call)",
+            "taken, first-visit, closed, corrected-limit-200 | call \"fernhill-2026-05-13\" is closed (a new call)",
+            "taken, withdrawn, corrected-limit-200 | call \"fernhill-2026-05-13\" was withdrawn: It runs again. (a new call)",
+            "taken, allowed-450, corrected-limit-200 | call \"fernhill-2026-05-13\" may cost more than its limit already (who allows more than that)",
             "taken, closed | nobody went to call \"fernhill-2026-05-13\" yet (record its visit, or withdraw it with a reason)",
             "taken, planned, closed | nobody went to call \"fernhill-2026-05-13\" yet (record its visit, or withdraw it with a reason)",
             "taken, first-visit, withdrawn | call \"fernhill-2026-05-13\" was done by visit \"first\" (close it)",
