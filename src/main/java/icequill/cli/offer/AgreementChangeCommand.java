@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 @Command(name = "change", mixinStandardHelpOptions = true, description = "Takes machines, or a whole site, into an agreement or out of it in mid-term. Shows what the rest of the term costs more or less, how that is figured, and the installments as they are then; with --yes it is done, and what goes back of billed installments is credited in the same step. The paper for the customer is then: icequill agreement print.", footerHeading = "%nExamples:%n", footer = {
         "  icequill agreement change A-2026-002 --first-day 2026-10-01 --remove floor-3",
         "  icequill agreement change A-2026-002 --first-day 2027-01-01 --add floor-3 --agreed-by \"J. Baker\" --yes",
-        "  icequill agreement change A-2026-007 --first-day 2027-02-01 --remove-site lantern-depot"})
+        "  icequill agreement change A-2026-007 --first-day 2027-02-01 --remove-site lantern-ceniza"})
 public final class AgreementChangeCommand extends AgreementStepCommand {
 
     @Option(names = "--first-day", required = true, paramLabel = "DAY", description = "The first day with what is looked after then; within the term, after its first day.")
