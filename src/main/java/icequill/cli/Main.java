@@ -55,6 +55,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -88,6 +89,8 @@ public final class Main implements Runnable {
             CustomerCommand.class, ContactCommand.class, SiteCommand.class, MachineCommand.class, FormCommand.class,
             ImportCommand.class, ExportCommand.class, RatesCommand.class, AuditCommand.class, BackupCommand.class,
             RestoreCommand.class, NamesCommand.class, CommandLine.HelpCommand.class);
+
+    private static final Set<List<String>> VERSION = Set.of(List.of("--version"), List.of("-V"));
 
     /** Help is read like a page: not in narrow columns, nor in lines too long for the eye. */
     private static final int NARROWEST_HELP = 60;
@@ -140,13 +143,13 @@ public final class Main implements Runnable {
         return line;
     }
 
-    /** With the one that is asked for, since looking at the options of all takes longer than most of them; all where it takes more than one. */
+    /** With the one that is asked for, or none, since looking at the options of all takes longer than most of them; all where it takes more than one. */
     private static CommandLine asked(Clock clock, BufferedReader typed, String... args) {
         List<Class<?>> asked = COMMANDS.stream()
                 .filter(command -> args.length > 0 && command != CommandLine.HelpCommand.class
                         && command.getAnnotation(Command.class).name().equals(args[0]))
                 .toList();
-        return asked.isEmpty() ? commands(clock) : commands(clock, typed, asked);
+        return asked.isEmpty() && !VERSION.contains(List.of(args)) ? commands(clock) : commands(clock, typed, asked);
     }
 
     @Override

@@ -2,6 +2,7 @@ package icequill.shop;
 
 import icequill.document.Paper;
 import icequill.files.paper.PaperJson;
+import icequill.files.yaml.Remembered;
 import icequill.ledger.Reading;
 import icequill.ledger.papers.IssuedPaper;
 import icequill.problem.Validated;
@@ -12,6 +13,11 @@ import java.util.Optional;
 public final class BookedPapers {
 
     private static final String OFFER = "\"early\"";
+
+    /** The invoices that a run of many is held against, some times over. */
+    private static final int MOST = 500;
+    /** By their seals: what was issued never changes, and a run asks several times for the same. */
+    private static final Remembered<String, Validated<Paper>> KNOWN = new Remembered<>(MOST);
 
     private BookedPapers() {
     }
@@ -29,6 +35,7 @@ public final class BookedPapers {
 
     /** The paper of a number as it was issued. */
     public static Validated<Paper> paper(Reading open, IssuedPaper issued) {
-        return open.papers().data(issued.number()).then(data -> PaperJson.read(data, issued.number()));
+        return KNOWN.of(issued.seal(),
+                () -> open.papers().data(issued.number()).then(data -> PaperJson.read(data, issued.number())));
     }
 }

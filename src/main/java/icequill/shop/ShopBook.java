@@ -175,6 +175,11 @@ public record ShopBook(Path folder, BookSettings settings, RatesOnce rates, Cloc
                 : look(book -> work.apply(holding(book)));
     }
 
+    /** What comes of each of many, in their order: beside each other, unless all belongs to one transaction. */
+    public <I, T> List<T> each(List<I> many, Function<I, T> work) {
+        return (open.isPresent() ? many.stream() : many.parallelStream()).map(work).toList();
+    }
+
     private <T> Validated<T> made(Function<Book, Validated<T>> work) {
         return inShop().then(place -> Opening.open(place, clock, author())).then(book -> closing(book, work));
     }

@@ -10,15 +10,22 @@ import org.jspecify.annotations.Nullable;
  * once for each request; to work such a thing out again takes longer than all else that many of them do. For what always comes to the same,
  * and cannot be changed. For many threads.
  */
-final class Remembered<K, V> {
+public final class Remembered<K, V> {
 
     /** A shop's files some times over. */
-    private static final int MOST = 100;
+    static final int FILES = 100;
 
-    private final Map<K, V> known = new LinkedHashMap<>(MOST, 0.75f, true);
+    private final int most;
+    private final Map<K, V> known;
+
+    /** @param most that are remembered */
+    public Remembered(int most) {
+        this.most = most;
+        this.known = new LinkedHashMap<>(most, 0.75f, true);
+    }
 
     /** What it comes to, worked out where it is not known; two threads may both do so. */
-    V of(K asked, Supplier<V> work) {
+    public V of(K asked, Supplier<V> work) {
         V before = get(asked);
         if (before != null) {
             return before;
@@ -35,7 +42,7 @@ final class Remembered<K, V> {
     /** In the place of what nobody asked for the longest. */
     private synchronized void put(K asked, V found) {
         known.put(asked, found);
-        if (known.size() > MOST) {
+        if (known.size() > most) {
             known.remove(known.keySet().iterator().next());
         }
     }

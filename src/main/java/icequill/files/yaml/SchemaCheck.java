@@ -33,7 +33,7 @@ public final class SchemaCheck {
     private static final SchemaRegistry REGISTRY = SchemaRegistry
             .withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
     private static final Map<String, Schema> READ = new ConcurrentHashMap<>();
-    private static final Remembered<Checked, List<Problem>> KNOWN = new Remembered<>();
+    private static final Remembered<Checked, List<Problem>> KNOWN = new Remembered<>(Remembered.FILES);
 
     /** A tree that was held against a schema: this one, since to compare it with another takes as long as the check. */
     private record Checked(Tree tree, String schema) {

@@ -46,7 +46,7 @@ public final class YamlReader {
 
     /** Longer than any file of rates; what is longer is read anew, so that no more than some megabytes are ever kept. */
     private static final int LONGEST_KEPT = 50_000;
-    private static final Remembered<Asked, Outcome> KNOWN = new Remembered<>();
+    private static final Remembered<Asked, Outcome> KNOWN = new Remembered<>(Remembered.FILES);
 
     /** What YAML itself takes values for, without being told. */
     private static final Set<Tag> PLAIN = Set.of(Tag.MAP, Tag.SEQ, Tag.STR, Tag.INT, Tag.FLOAT, Tag.BOOL, Tag.NULL);

@@ -16,6 +16,8 @@ import icequill.problem.Problems;
 import icequill.problem.Validated;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,7 +83,7 @@ public final class Issuing {
 
     /**
      * Does some works one after the other, which issue a paper each at most and change nothing before. First they are asked which paper
-     * that would be, so that all are printed at once.
+     * that would be, so that all are printed at once, as issued when the transaction began.
      *
      * @return what each came to
      */
@@ -170,7 +172,11 @@ public final class Issuing {
 
     private Taken taken(Series series, Next next) {
         return new Taken(new Series(series.kind(), next.letters(), series.office(), series.year()), next.position(),
-                next.head(), trail.now().toString());
+                next.head(), ahead.map(papers -> trail.now()).orElseGet(this::now).toString());
+    }
+
+    private Instant now() {
+        return surroundings.clock().instant().truncatedTo(ChronoUnit.MILLIS);
     }
 
     /** What a paper is told that comes after some others of this transaction, of which the last one's seal is not known. */

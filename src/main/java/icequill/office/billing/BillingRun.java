@@ -71,7 +71,7 @@ record BillingRun<I>(ShopBook book, boolean isTrial, Function<I, Optional<String
         if (batch.size() == 1) {
             return List.of(alone.apply(batch.getFirst()));
         }
-        List<Validated<PendingWrite<BookedPaper>>> prepared = batch.parallelStream().map(prepare).toList();
+        List<Validated<PendingWrite<BookedPaper>>> prepared = book.each(batch, prepare);
         return book.write(open -> Validated.valid(open.inTurn(prepared.stream()
                 .flatMap(ready -> ready.found().stream()).map(PendingWrite::work).toList())))
                 .map(stored -> together(prepared, stored.iterator())).found()

@@ -12,7 +12,6 @@ import icequill.plans.DuePayments;
 import icequill.plans.WholeAgreement;
 import icequill.problem.Place;
 import icequill.problem.Problem;
-import icequill.problem.Problems;
 import icequill.problem.Validated;
 import icequill.shop.AgreementLoader;
 import icequill.shop.BookForms;
@@ -54,12 +53,15 @@ public final class InstallmentBilling {
     public Validated<DueInstallments> due(LocalDate until) {
         return book.looking(held -> held.read(open -> Validated.valid(
                 open.entries().agreements().stream().filter(entry -> !entry.isForgotten()).toList())).map(all -> {
-                    Problems problems = new Problems();
-                    List<Found> found = all.stream().flatMap(entry -> found(held, entry, until, problems).stream())
-                            .toList();
-                    return new DueInstallments(until, sorted(found, true), sorted(found, false), problems.list());
+                    List<Looked> looked = held.each(all, entry -> looked(held, entry, until));
+                    List<Found> found = looked.stream().flatMap(each -> each.found().stream()).toList();
+                    return new DueInstallments(until, sorted(found, true), sorted(found, false),
+                            looked.stream().flatMap(each -> each.problems().stream()).toList());
                 }));
     }
+
+    /** An agreement's payments, and what was in the way of finding them. */
+    private record Looked(List<Found> found, List<Problem> problems) {}
 
     /**
      * A payment.
@@ -74,16 +76,17 @@ public final class InstallmentBilling {
                 .toList();
     }
 
-    private static List<Found> found(ShopBook book, AgreementEntry entry, LocalDate until, Problems problems) {
+    private static Looked looked(ShopBook book, AgreementEntry entry, LocalDate until) {
         Validated<WholeAgreement> read = new AgreementLoader(BookForms.shop(book), new InvoicedPayments(book)::of)
                 .of(new FormName.InBook(entry.id()), until);
-        read.problems().stream().map(problem -> of(entry.number(), problem)).forEach(problems::add);
-        return read.then(hand -> book.read(open -> Validated.valid(DuePayments.of(hand, numbers(open, entry.number()),
-                done(open, hand), until)))
+        return new Looked(read.then(hand -> book
+                .read(open -> Validated.valid(DuePayments.of(hand, numbers(open, entry.number()),
+                        done(open, hand), until)))
                 .map(due -> Stream.concat(
                         due.ready().stream().map(payment -> new Found(one(entry, hand, payment), true)),
                         due.waiting().stream().map(payment -> new Found(one(entry, hand, payment), false))).toList()))
-                .found().orElse(List.of());
+                .found().orElse(List.of()),
+                read.problems().stream().map(problem -> of(entry.number(), problem)).toList());
     }
 
     /** Days of visits that may be those of the calendar, where such visits are paid. */
