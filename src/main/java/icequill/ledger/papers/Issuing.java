@@ -117,10 +117,10 @@ public final class Issuing {
     public void force() throws IOException {
         for (PaperRow row : issued) {
             Flush.file(files.unfinished(row.number(), row.pdfHash()));
+            step(Step.FILE_FLUSHED);
         }
         if (!issued.isEmpty()) {
             Flush.folder(files.unfinishedFolder());
-            step(Step.FILES_FLUSHED);
         }
     }
 
