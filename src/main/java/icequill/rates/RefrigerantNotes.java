@@ -41,26 +41,30 @@ public record RefrigerantNotes(RefrigerantWork work, Machine machine, List<Atten
         }
         Optional<String> name = work.kind().or(machine::refrigerant);
         if (name.isEmpty()) {
-            problems.add(Code.MISSING, work.place(), "which refrigerant machine \"" + machine.id()
+            problems.add(Code.MISSING, at("kind"), "which refrigerant machine \"" + machine.id()
                     + "\" holds is not on record", "kind, as its nameplate has it; or refrigerant at the machine");
         }
         Optional<Kind> kind = name.flatMap(rates.refrigerants()::kind);
         if (name.isPresent() && kind.isEmpty() && !rates.refrigerants().kinds().isEmpty()) {
-            problems.add(Problem.unknownName(work.place(), "refrigerant in pricing/refrigerants.yaml", name.get(),
+            problems.add(Problem.unknownName(at("kind"), "refrigerant in pricing/refrigerants.yaml", name.get(),
                     rates.refrigerants().kinds().stream().map(Kind::name).toList()));
         }
         Optional<BigDecimal> charge = work.chargeOunces(machine.chargeOunces());
         if (charge.isEmpty()) {
-            problems.add(Code.MISSING, work.place(), "the full charge of machine \"" + machine.id()
+            problems.add(Code.MISSING, at("charge"), "the full charge of machine \"" + machine.id()
                     + "\" is not on record", "charge, from its nameplate; or chargeOunces at the machine");
         }
         if (work.purpose() == Purpose.DISPOSAL && work.added().isPresent()) {
-            problems.add(Code.NOT_ALLOWED, work.place(), "refrigerant is added to a machine that is disposed of",
+            problems.add(Code.NOT_ALLOWED, at("added"), "refrigerant is added to a machine that is disposed of",
                     "recovered alone, or another purpose");
         }
         cylinders(name, problems);
         technician(kind, charge, problems);
         return problems;
+    }
+
+    private Place at(String key) {
+        return new Place(work.place().file(), work.place().line(), work.place().path() + "." + key);
     }
 
     private void cylinders(Optional<String> kind, Problems problems) {
@@ -82,7 +86,7 @@ public record RefrigerantNotes(RefrigerantWork work, Machine machine, List<Atten
     }
 
     private void technician(Optional<Kind> kind, Optional<BigDecimal> charge, Problems problems) {
-        Place place = work.place();
+        Place place = at("technician");
         if (work.technician().isEmpty()) {
             if (!moved().isEmpty()) {
                 problems.add(Code.MISSING, place, "who added or recovered refrigerant is missing",

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -53,6 +54,12 @@ class AgreementPagesTest {
         assertThat(done.statusCode()).as(done.body()).isEqualTo(303);
         assertThat(done.headers().firstValue("Location")).contains(BAKERY);
         assertThat(owner.get(BAKERY).body()).contains("Notice given.", "The customer gave notice (mail, J. Baker)");
+        assertThat(Stream.of("/transfer", "/change", "/end", "/refuse").map(page -> owner.get(BAKERY + page).body()))
+                .allMatch(body -> body.contains("Nothing of it can be changed any more: notice given.")
+                        && body.contains("Its last day is December 31, 2026.")
+                        && !body.contains("method=\"post\" action=\"" + BAKERY)
+                        && body.contains("href=\"/sites/crumb-lane-bakery/quote\""));
+        assertThat(owner.get(BAKERY + "/order").body()).contains("action=\"" + BAKERY + "/order\"");
         HttpResponse<String> late = sent("refuse", form);
         assertThat(late.statusCode()).isEqualTo(409);
         assertThat(late.body()).contains("was changed by somebody else since this page was shown");
@@ -142,7 +149,7 @@ class AgreementPagesTest {
 
     private void changed(String agreement, String fields) {
         HttpResponse<String> done = owner.post(agreement + "/change", BodyPublishers.ofString(fields.substring(1)
-                + "&key=" + owner.key(BAKERY + "/refuse")), "application/x-www-form-urlencoded");
+                + "&key=" + owner.key(BAKERY + "/order")), "application/x-www-form-urlencoded");
         assertThat(done.statusCode()).as(done.body()).isEqualTo(303);
     }
 
@@ -181,7 +188,7 @@ class AgreementPagesTest {
 
     private HttpResponse<String> sent(String what, Map<String, String> fields) {
         Map<String, String> form = new HashMap<>(fields);
-        form.put("key", owner.key(BAKERY + "/refuse"));
+        form.put("key", owner.key(BAKERY + "/order"));
         return owner.post(BAKERY + "/" + what, form);
     }
 }

@@ -67,7 +67,7 @@ class RefrigerantFieldsTest {
 
         HttpResponse<String> nobody = sent(Map.of("added", "3", "kind", "R-404B"));
         assertThat(nobody.statusCode()).isEqualTo(422);
-        assertThat(nobody.body()).contains("href=\"#gasadded-" + MACHINE,
+        assertThat(nobody.body()).contains("href=\"#gaskind-" + MACHINE, "href=\"#gastechnician-" + MACHINE,
                 "There is no refrigerant in pricing/refrigerants.yaml &quot;R-404B&quot;",
                 "Who added or recovered refrigerant is missing");
         assertThat(owner.json("/refrigerant").path("visits")).isEmpty();

@@ -43,6 +43,11 @@ public record AgreementAnswer(String agreement, String id, AgreementStage stage,
         return stage == AgreementStage.TO_COME || stage == AgreementStage.IN_FORCE;
     }
 
+    /** Whether something may still be billed by it, so that it may have another purchase order. */
+    public boolean canOrder() {
+        return canEnd() || stage == AgreementStage.NOTICE_GIVEN;
+    }
+
     /**
      * One of its sites.
      *
