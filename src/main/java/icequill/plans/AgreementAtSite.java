@@ -19,7 +19,6 @@ import icequill.explain.Phrase;
 import icequill.party.Language;
 import icequill.problem.Validated;
 import icequill.request.AgreementRequest;
-import icequill.request.AgreementRequest.Change;
 import icequill.request.AgreementRequest.RaiseBy;
 import java.time.LocalDate;
 import java.time.Month;

@@ -161,12 +161,15 @@ public record AgreementRequest(String number, PlanScope scope, Visit.Named tier,
     }
 
     /**
-     * The same with one more site, which is not one of it yet.
+     * The same with one more site; what is known of one that it is for already, since it was written anew, stays.
      *
      * @param first its first day there
      * @param machines that are looked after; empty for all
      */
     public AgreementRequest adding(String site, LocalDate first, List<Visit.Named> machines) {
+        if (sites().stream().anyMatch(known -> known.scope().site().equals(site))) {
+            return this;
+        }
         AgreementRequest added = new AgreementRequest(number, scope.at(site, machines), tier, priced, accepted,
                 Optional.empty(), cancelDays, renewal, List.of(), orders,
                 Optional.of(new Part(Optional.of(first), Optional.empty())), List.of(), ended,

@@ -42,7 +42,6 @@ import icequill.render.words.Sentences;
 import icequill.request.AgreementRequest;
 import icequill.request.AgreementRequest.Part;
 import icequill.shop.AgreementsInForce;
-import icequill.shop.BookForms;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
