@@ -28,7 +28,8 @@ class ToldTest {
     private static final Pattern PLACE = Pattern.compile("\\{[0-9]\\}");
     /** Rooms whose problems pages show. */
     private static final List<String> ROOMS = List.of("web", "office.asking", "office.billing", "office.care",
-            "office.register", "office.quoting", "office.call", "office.agreement", "life.call", "life.agreement", "work", "visits", "pricer", "tax", "rates",
+            "office.register", "office.quoting", "office.call", "office.agreement", "life.call", "life.agreement",
+            "work", "visits", "pricer", "tax", "rates",
             "shop", "files.form",
             "files.yaml", "papers", "account", "files.pricing", "planner", "plans", "ledger", "mail");
     /** What only the terminal does. */
