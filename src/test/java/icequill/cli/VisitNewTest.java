@@ -181,8 +181,42 @@ class VisitNewTest {
                 """);
     }
 
+    /** Of a machine whose plate nobody wrote down, by somebody whose certificate is on record; the call was for the condenser. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"0 | a z | letters from a to d", "2 | 8:00 | a time after 09:00, until 10:20",
+    @CsvSource({"en, which side of a machine the call was for", "es, por qué lado de una máquina fue la llamada"})
+    void refrigerantAndSide_areAskedByTheirLetters(String language, String side) throws IOException {
+        List<String> answers = new ArrayList<>(ANSWERS.subList(0, ANSWERS.size() - 1));
+        answers.set(1, "Ada Quill");
+        answers.set(6, "Mia Cole");
+        answers.addAll(7, List.of("8:10", "Low on ice"));
+        answers.addAll(List.of("e f", "1", "6.5", "C-12", "", "R-404A", "26", "1", "flare nut", "tightened", "1", "1",
+                "bubbles", "1",
+                "1"));
+
+        Run run = typing(then(answers, "1"), "--lang", language);
+
+        assertThat(run.status()).as(run.out() + run.err()).isZero();
+        assertThat(run.out()).contains("f  " + side);
+        assertThat(exported(shop, folder.resolve("typed.yaml"))).contains("""
+                  refrigerant:
+                    unit: oz
+                    added: 6.5
+                    from: C-12
+                    kind: R-404A
+                    charge: 26
+                    purpose: service
+                    leak: flare nut
+                    repair: tightened
+                    test:
+                      when: initial
+                      tight: true
+                      how: bubbles
+                    technician: Ada Quill
+                """, "  side: condenser\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"0 | a z | letters from a to e", "2 | 8:00 | a time after 09:00, until 10:20",
             "2 | 10:30 | a time after 09:00, until 10:20", "4 | 10:20 | a time after 09:20, until 10:20"})
     void anythingElse_wrongAnswer_isAskedAgain(int place, String wrong, String right) {
         List<String> more = new ArrayList<>(List.of("a", "3", "9:20", "1", ""));

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** What few visits have, by the letters of one question: a person's divided time, circumstances, fees, readings. */
+/** What few visits have, by the letters of one question: a person's divided time, circumstances, fees, readings, refrigerant, a side. */
 record MoreQuestions(Setting setting, Function<Draft, Turn> next) {
 
     private enum Kind {
-        DIVIDED_TIME, CIRCUMSTANCES, FEES, READINGS
+        DIVIDED_TIME, CIRCUMSTANCES, FEES, READINGS, REFRIGERANT, SIDE
     }
 
     Turn first(Draft draft) {
@@ -28,7 +28,8 @@ record MoreQuestions(Setting setting, Function<Draft, Turn> next) {
         case DIVIDED_TIME -> true;
         case CIRCUMSTANCES -> !setting.rates().adjustments().modifiers().isEmpty();
         case FEES -> new FeeQuestions(setting, next).isThere();
-        case READINGS -> !draft.rows("machines").isEmpty();
+        case READINGS, REFRIGERANT -> !draft.rows("machines").isEmpty();
+        case SIDE -> !draft.rows("machines").isEmpty() && draft.values().containsKey("asked");
         };
     }
 
@@ -46,6 +47,8 @@ record MoreQuestions(Setting setting, Function<Draft, Turn> next) {
         case CIRCUMSTANCES -> new CircumstanceQuestions(setting, rest).first(draft);
         case FEES -> new FeeQuestions(setting, rest).first(draft);
         case READINGS -> new ReadingQuestions(setting, rest).first(draft);
+        case REFRIGERANT -> new RefrigerantQuestions(setting, rest).first(draft);
+        case SIDE -> new SideQuestions(setting, rest).first(draft);
         };
     }
 }
