@@ -100,6 +100,21 @@ class InstallmentBillingTest {
                 .toList();
     }
 
+    /** The fish market's cleaning of June was missed, that of December was done. */
+    @Test
+    void missedVisit_holdsUpNoLaterOne() throws IOException {
+        BookShop shop = BookShop.in(folder, Database.SQLITE);
+        cleaned(shop, "2026-12-03");
+
+        Run run = shop.run("invoice", "due", "--until", "2026-12-30", "--issue", "--date", "2026-12-30");
+
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(run.err()).contains(MISSED);
+        assertThat(shop.json("agreement", "show", "A-2026-005").path("payments"))
+                .filteredOn(payment -> payment.has("invoice")).extracting(payment -> payment.path("due").asString())
+                .containsExactly("2026-12-01");
+    }
+
     /** A planned cleaning of the fish market was done. */
     private static void cleaned(BookShop shop, String day) throws IOException {
         shop.json("visit", "add", shop.write("visits/cleaned-" + day + ".yaml", """

@@ -106,6 +106,13 @@ public final class IssueOffice {
         });
     }
 
+    /** Those that come before one; none where each is that of a visit, since one that was missed holds up no later one. */
+    private static List<Integer> before(WholeAgreement hand, int payment) {
+        return hand.request().scope().billing().isEmpty()
+                ? List.of()
+                : payable(hand).map(Installment::number).filter(number -> number < payment).toList();
+    }
+
     /** Those that ask for something. */
     private static Stream<Installment> payable(WholeAgreement hand) {
         return hand.payments().stream().filter(hand::isPayable);
@@ -118,11 +125,8 @@ public final class IssueOffice {
             Site site = hand.site();
             return pending(forms, new Unbilled(site, hand.request().firstDay(), PaperKind.INVOICE,
                     Optional.of(new StandingInvoices.Payment(
-                            hand.request().number(), payment, wish.booking().outOfOrder()
-                                    ? List.of()
-                                    : payable(hand).map(Installment::number).filter(number -> number < payment)
-                                            .toList(),
-                            hand.known())),
+                            hand.request().number(), payment,
+                            wish.booking().outOfOrder() ? List.of() : before(hand, payment), hand.known())),
                     Optional.empty(),
                     number -> hand.billTo(wish.date()).then(billTo -> new InstallmentAssembly(hand, billTo)
                             .invoice(payment, wish.numbered(number))),
