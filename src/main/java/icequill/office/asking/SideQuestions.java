@@ -2,7 +2,6 @@ package icequill.office.asking;
 
 import icequill.party.Machine;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
