@@ -1,12 +1,10 @@
 package icequill.ledger.papers;
 
+import icequill.ledger.store.Processors;
 import icequill.problem.Validated;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /**
@@ -15,7 +13,7 @@ import java.util.concurrent.Future;
  */
 final class PrintedAhead implements AutoCloseable {
 
-    private final ExecutorService threads = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+    private final Processors threads = new Processors();
     private final Map<String, Begun> begun = new HashMap<>();
 
     /** @param work whose paper it is, from 0 */
@@ -23,7 +21,7 @@ final class PrintedAhead implements AutoCloseable {
 
     void begin(int work, Printing printing, Numbered numbered) {
         begun.put(numbered.number(),
-                new Begun(work, printing, numbered, threads.submit(() -> printing.under(numbered))));
+                new Begun(work, printing, numbered, threads.begin(() -> printing.under(numbered))));
     }
 
     /** How many papers of a series were begun. */
@@ -35,26 +33,12 @@ final class PrintedAhead implements AutoCloseable {
     Optional<Validated<PrintedPaper>> of(int work, Numbered numbered) {
         return Optional.ofNullable(begun.get(numbered.number()))
                 .filter(known -> known.work() == work && known.numbered().issuedAt().equals(numbered.issuedAt()))
-                .map(known -> waited(known)
+                .map(known -> Processors.result(known.printed())
                         .then(printed -> known.printing().again(printed, known.numbered(), numbered)));
-    }
-
-    private static Validated<PrintedPaper> waited(Begun known) {
-        try {
-            return known.printed().get();
-        } catch (ExecutionException failed) {
-            if (failed.getCause() instanceof Error error) {
-                throw error;
-            }
-            throw new IllegalStateException(failed.getCause());
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(stopped);
-        }
     }
 
     @Override
     public void close() {
-        threads.shutdownNow();
+        threads.close();
     }
 }
