@@ -103,7 +103,7 @@ final class Writer implements AutoCloseable {
                 commit(handle, done);
             } catch (CutAtCommit cut) {
                 throw cut;
-            } catch (IOException | RuntimeException | Error failed) {
+            } catch (RuntimeException | Error failed) {
                 rollBack(handle, failed);
                 throw failed;
             }
@@ -112,7 +112,7 @@ final class Writer implements AutoCloseable {
             if (fate != CutAtCommit.Fate.STORED) {
                 return Validated.invalid(CutAtCommit.problem(fate, place));
             }
-        } catch (IOException | RuntimeException | Error failed) {
+        } catch (RuntimeException | Error failed) {
             // Whether a commit that failed was done none the less, only the rows can tell.
             try {
                 recover();
@@ -153,7 +153,7 @@ final class Writer implements AutoCloseable {
                 .then(issuing::unlessAtFault), issuing);
     }
 
-    private void commit(Handle handle, Done<?> done) throws IOException {
+    private void commit(Handle handle, Done<?> done) {
         if (!done.isSound()) {
             handle.rollback();
             return;

@@ -27,6 +27,8 @@ import org.jdbi.v3.core.Handle;
 /** Issues papers within one transaction, and moves their files to their places once it is done. */
 public final class Issuing {
 
+    private static final Problem LATER = new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "only asked for", "");
+
     private final Handle handle;
     private final PaperFiles files;
     private final BookContext surroundings;
@@ -35,15 +37,11 @@ public final class Issuing {
     private final List<PaperRow> issued = new ArrayList<>();
     private final Problems problems = new Problems();
     private Optional<PrintedAhead> ahead = Optional.empty();
-    private int work;
-    private boolean isLookingAhead;
 
     /** A number that was taken, and the seal of the paper before. */
     private record Taken(Series series, int position, String head, String issuedAt) {}
 
     private record Next(int position, String letters, String head) {}
-
-    private static final Problem LATER = new Problem(Code.NOT_ALLOWED, Place.NOWHERE, "only asked for", "");
 
     public Issuing(Handle handle, PaperFiles files, BookContext surroundings, Trail trail, KeptPdfs kept) {
         this.handle = handle;
@@ -55,8 +53,9 @@ public final class Issuing {
 
     /** Takes the next number, has the paper printed under it, and stores it. Nothing of it stays when the transaction is undone. */
     public Validated<IssuedPaper> issue(Series series, Origin origin, Printing printing) {
-        if (isLookingAhead) {
-            ahead.ifPresent(papers -> papers.begin(work, printing, expected(series, papers)));
+        Optional<PrintedAhead> asking = ahead.filter(PrintedAhead::isAsking);
+        if (asking.isPresent()) {
+            asking.get().begin(printing, expected(series, asking.get()));
             return Validated.invalid(LATER);
         }
         Optional<Problem> clash = new SeriesBeginning(handle, series).clash();
@@ -72,7 +71,7 @@ public final class Issuing {
             return Validated.invalid(issuedBefore.get());
         }
         Numbered numbered = new Numbered(taken.series().number(taken.position()), taken.head(), taken.issuedAt());
-        Validated<IssuedPaper> paper = ahead.flatMap(papers -> papers.of(work, numbered))
+        Validated<IssuedPaper> paper = ahead.flatMap(papers -> papers.of(numbered))
                 .orElseGet(() -> printing.under(numbered)).map(printed -> {
                     step(Step.PRINTED);
                     return stored(taken, numbered, origin, printed);
@@ -90,20 +89,19 @@ public final class Issuing {
     public <T> List<Validated<T>> inTurn(List<Supplier<Validated<T>>> works) {
         try (PrintedAhead papers = new PrintedAhead()) {
             ahead = Optional.of(papers);
-            isLookingAhead = true;
-            done(works);
-            isLookingAhead = false;
-            return done(works);
+            done(works, papers);
+            papers.asked();
+            return done(works, papers);
         } finally {
-            isLookingAhead = false;
             ahead = Optional.empty();
         }
     }
 
-    private <T> List<Validated<T>> done(List<Supplier<Validated<T>>> works) {
+    private static <T> List<Validated<T>> done(List<Supplier<Validated<T>>> works, PrintedAhead papers) {
         List<Validated<T>> results = new ArrayList<>();
-        for (work = 0; work < works.size(); work++) {
-            results.add(works.get(work).get());
+        for (int i = 0; i < works.size(); i++) {
+            papers.turnTo(i);
+            results.add(works.get(i).get());
         }
         return results;
     }
@@ -114,13 +112,17 @@ public final class Issuing {
     }
 
     /** Before the transaction is committed: rows must not be on the disk without their files. */
-    public void force() throws IOException {
-        for (PaperRow row : issued) {
-            Flush.file(files.unfinished(row.number(), row.pdfHash()));
-            step(Step.FILE_FLUSHED);
-        }
-        if (!issued.isEmpty()) {
-            Flush.folder(files.unfinishedFolder());
+    public void force() {
+        try {
+            for (PaperRow row : issued) {
+                Flush.file(files.unfinished(row.number(), row.pdfHash()));
+                step(Step.FILE_FLUSHED);
+            }
+            if (!issued.isEmpty()) {
+                Flush.folder(files.unfinishedFolder());
+            }
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
         }
     }
 

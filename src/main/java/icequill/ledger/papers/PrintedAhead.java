@@ -15,11 +15,27 @@ final class PrintedAhead implements AutoCloseable {
 
     private final Processors threads = new Processors();
     private final Map<String, Begun> begun = new HashMap<>();
+    /** Whose turn it is, from 0. */
+    private int work;
+    private boolean isAsking = true;
 
     /** @param work whose paper it is, from 0 */
     private record Begun(int work, Printing printing, Numbered numbered, Future<Validated<PrintedPaper>> printed) {}
 
-    void begin(int work, Printing printing, Numbered numbered) {
+    void turnTo(int next) {
+        work = next;
+    }
+
+    /** Whether works are still asked which papers they will issue. */
+    boolean isAsking() {
+        return isAsking;
+    }
+
+    void asked() {
+        isAsking = false;
+    }
+
+    void begin(Printing printing, Numbered numbered) {
         begun.put(numbered.number(),
                 new Begun(work, printing, numbered, threads.begin(() -> printing.under(numbered))));
     }
@@ -29,8 +45,8 @@ final class PrintedAhead implements AutoCloseable {
         return begun.keySet().stream().filter(series::has).count();
     }
 
-    /** The paper under its number, if it was printed for that work under it. */
-    Optional<Validated<PrintedPaper>> of(int work, Numbered numbered) {
+    /** The paper under its number, if it was printed under it for the work whose turn it is. */
+    Optional<Validated<PrintedPaper>> of(Numbered numbered) {
         return Optional.ofNullable(begun.get(numbered.number()))
                 .filter(known -> known.work() == work && known.numbered().issuedAt().equals(numbered.issuedAt()))
                 .map(known -> Processors.result(known.printed())
